@@ -1,0 +1,1 @@
+"""Guidecoat: a training course and self-check quiz generator for vehicle refinishing."""
