@@ -1,0 +1,48 @@
+"""Exact numbers with units: sizes, rounding, accepted bands, wording and reading.
+
+Imports diagnostics only. Files: dimension, unit_definitions, units, quantity, rounding,
+acceptance, wording, reading. Every number is a Fraction; no float comes in or goes out.
+"""
+
+from generator.quantities.acceptance import Band, Limit, acceptance_band
+from generator.quantities.dimension import BARE, TEMPERATURE, Dimension, dimension_words
+from generator.quantities.quantity import Quantity, Ratio
+from generator.quantities.reading import read_number
+from generator.quantities.rounding import Direction, is_tie, round_to_step
+from generator.quantities.shortening import is_short, short_number, short_quantity
+from generator.quantities.units import (
+    UNITS,
+    Unit,
+    UnitsDisagree,
+    UnknownUnit,
+    base_unit,
+    unit_named,
+)
+from generator.quantities.wording import number_text, quantity_text
+
+__all__ = [
+    "BARE",
+    "TEMPERATURE",
+    "UNITS",
+    "Band",
+    "Dimension",
+    "Direction",
+    "Limit",
+    "Quantity",
+    "Ratio",
+    "Unit",
+    "UnitsDisagree",
+    "UnknownUnit",
+    "acceptance_band",
+    "base_unit",
+    "dimension_words",
+    "is_short",
+    "is_tie",
+    "number_text",
+    "quantity_text",
+    "read_number",
+    "round_to_step",
+    "short_number",
+    "short_quantity",
+    "unit_named",
+]

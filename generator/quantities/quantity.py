@@ -1,0 +1,66 @@
+"""Numbers with their units, and mixing ratios."""
+
+from dataclasses import dataclass
+from fractions import Fraction
+
+from generator.quantities.dimension import TEMPERATURE
+from generator.quantities.units import Unit, UnitsDisagree, base_unit
+
+
+@dataclass(frozen=True, slots=True)
+class Quantity:
+    """An exact number in a unit."""
+
+    number: Fraction
+    unit: Unit
+
+    @property
+    def base(self) -> Fraction:
+        """Give the number in base units; kelvins from absolute zero for a scale temperature."""
+        return self.number * self.unit.factor + self.unit.offset
+
+    def to(self, unit: Unit) -> "Quantity":
+        """Give the same quantity in another unit; raise UnitsDisagree when that makes no sense."""
+        if not self.unit.agrees_with(unit):
+            raise UnitsDisagree(self.unit, unit)
+        return Quantity((self.base - unit.offset) / unit.factor, unit)
+
+    def plus(self, other: "Quantity") -> "Quantity":
+        """Add; the sum is in the first unit, or on the scale of the one scale temperature."""
+        if self.unit.dimension != other.unit.dimension or (self.unit.point and other.unit.point):
+            raise UnitsDisagree(other.unit, self.unit)
+        if other.unit.point:
+            return other.plus(self)
+        return self._shifted(other.number * other.unit.factor)
+
+    def minus(self, other: "Quantity") -> "Quantity":
+        """Subtract; two scale temperatures leave a difference in kelvins."""
+        if self.unit.dimension != other.unit.dimension:
+            raise UnitsDisagree(other.unit, self.unit)
+        if other.unit.point:
+            if not self.unit.point:
+                raise UnitsDisagree(other.unit, self.unit)
+            return Quantity(self.base - other.base, base_unit(TEMPERATURE))
+        return self._shifted(-other.number * other.unit.factor)
+
+    def _shifted(self, base_change: Fraction) -> "Quantity":
+        return Quantity(self.number + base_change / self.unit.factor, self.unit)
+
+
+@dataclass(frozen=True, slots=True)
+class Ratio:
+    """Parts that are mixed with one another, in the order base, hardener, thinner.
+
+    parts  one or more exact numbers, none below zero, not all zero
+    """
+
+    parts: tuple[Fraction, ...]
+
+    def __post_init__(self) -> None:
+        if not self.parts or min(self.parts) < 0 or sum(self.parts) == 0:
+            raise ValueError("a ratio needs parts that are not below zero and not all zero")
+
+    @property
+    def total(self) -> Fraction:
+        """Give the sum of the parts."""
+        return sum(self.parts, Fraction(0))
