@@ -1,0 +1,33 @@
+"""The rules of the house, in the order in which they are looked at.
+
+Each rule lives with its page; `rule` says what a rule is. Add one by adding it to the RULES of a
+file here.
+"""
+
+from collections.abc import Mapping
+
+from generator.bank.bank import Bank
+from generator.bank.checks import (
+    honesty,
+    lessons,
+    numbers,
+    options,
+    ordering,
+    reading,
+    references,
+    tables,
+)
+from generator.bank.checks.rule import Rule
+from generator.diagnostics import Problem, sorted_problems
+
+_FILES = (reading, references, options, ordering, numbers, tables, honesty, lessons)
+RULES: Mapping[str, Rule] = {rule.name: rule for file in _FILES for rule in file.RULES}
+
+
+def check_bank(bank: Bank) -> tuple[Problem, ...]:
+    """Give every problem that the rules find, in the order of the files."""
+    looks = [rule.look for rule in RULES.values() if rule.look is not None]
+    return sorted_problems(problem for look in looks for problem in look(bank))
+
+
+__all__ = ["RULES", "Rule", "check_bank"]

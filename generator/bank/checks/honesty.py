@@ -1,0 +1,152 @@
+"""Sources, cautions and coverage: what the bank owes its readers."""
+
+from collections.abc import Iterator
+from typing import Any
+
+from generator.bank.bank import Bank, Entry, module_of, objective_of
+from generator.bank.checks.numbers import numeric_entries
+from generator.bank.checks.rule import Rule
+from generator.bank.numeric_item import prepare
+from generator.bank.records import SourceTag
+from generator.diagnostics import Problem
+from generator.refinishing.catalogue import CATALOGUE
+
+
+def is_from_memory(bank: Bank, tag: SourceTag) -> bool:
+    """Say whether a tag rests on a text that was not read again."""
+    if tag.key in bank.sources:
+        return bank.sources[tag.key].record.status == "from_memory"
+    return tag.key == "from_memory"
+
+
+def memory_keys_exam(bank: Bank) -> Iterator[Problem]:
+    """Give exam items that rest on memory, by their tag or by their relation."""
+    for entry in bank.items.values():
+        if entry.record.pool == "study":
+            continue
+        if any(is_from_memory(bank, tag) for tag in entry.record.source):
+            message = "a statement from memory never keys an exam item"
+            hint = "write 'pool: study', or read the source and correct its status"
+            yield entry.problem("error", "memory-keys-exam", message, "source", hint=hint)
+    for numeric in numeric_entries(bank):
+        item, _ = prepare(numeric, CATALOGUE)
+        called = item.answer.relations if item and numeric.record.pool != "study" else ()
+        for name in called:
+            if name in CATALOGUE and CATALOGUE[name].facts.status == "from_memory":
+                message = f"{name} rests on a text that was not read again"
+                yield numeric.problem(
+                    "error", "memory-keys-exam", message, "pool", hint="write 'pool: study'"
+                )
+
+
+def caution_missing(bank: Bank) -> Iterator[Problem]:
+    """Give work that can hurt without a caution beside it."""
+    for entry in bank.items.values():
+        if entry.record.safety and not entry.record.caution:
+            message = "this item protects people but shows no caution"
+            hint = "add 'caution:' with what to wear or do, and who decides"
+            yield entry.problem("error", "caution-missing", message, hint=hint)
+    for procedure in bank.procedures.values():
+        dangers = [pair for pair in procedure.record.pairs if pair.pair_class == "danger"]
+        if dangers and not procedure.record.cautions:
+            message = "a pair of class danger stands here, and the procedure shows no caution"
+            yield procedure.problem("error", "caution-missing", message, "pairs")
+
+
+def relation_caution_missing(bank: Bank) -> Iterator[Problem]:
+    """Give items on a relation that carries a caution, where the item shows none."""
+    for entry in numeric_entries(bank):
+        item, _ = prepare(entry, CATALOGUE)
+        for name in item.answer.relations if item else ():
+            facts = CATALOGUE[name].facts if name in CATALOGUE else None
+            if facts and facts.limit and facts.caution and not entry.record.caution:
+                message = f"{name} gives a limit that guards people, and no caution is shown"
+                yield entry.problem("error", "caution-missing", message)
+
+
+def objective_without_item(bank: Bank) -> Iterator[Problem]:
+    """Give objectives of taught modules that nothing asks about."""
+    asked = {objective_of(name) for name in bank.items}
+    records: list[Entry[Any]] = [*bank.procedures.values(), *bank.faults.values()]
+    asked |= {entry.record.objective for entry in records}
+    for place, module in enumerate(bank.modules):
+        for inner, objective in enumerate(module.objectives):
+            name = f"{module.module}/{objective.objective}"
+            if module.lesson and name not in asked:
+                message = f"no item and no record serves '{name}'"
+                path = ("modules", place, "objectives", inner, "objective")
+                problem = bank.outline_problem("objective-without-item", message, *path)
+                yield Problem(problem.place, "warning", problem.rule, message)
+
+
+def source_without_use(bank: Bank) -> Iterator[Problem]:
+    """Give sources that nothing cites."""
+    records: list[Entry[Any]] = [
+        *bank.items.values(),
+        *bank.procedures.values(),
+        *bank.faults.values(),
+        *bank.tables.values(),
+    ]
+    cited = {tag.key for entry in records for tag in entry.record.source}
+    cited |= {relation.facts.source for relation in CATALOGUE.values()}
+    lessons = " ".join(lesson.text for lesson in bank.lessons)
+    for name, entry in bank.sources.items():
+        if name not in cited and f"(source:{name})" not in lessons:
+            message = f"nothing cites '{name}'"
+            yield entry.problem("note", "source-without-use", message)
+
+
+def exam_pool_thin(bank: Bank) -> Iterator[Problem]:
+    """Give taught modules with no item that only an exam uses."""
+    exam = {module_of(name) for name, e in bank.items.items() if e.record.pool == "exam"}
+    for place, module in enumerate(bank.modules):
+        if module.lesson and bank.items and module.module not in exam:
+            message = f"module '{module.module}' has no item kept for exams"
+            problem = bank.outline_problem("exam-pool-thin", message, "modules", place, "module")
+            yield Problem(problem.place, "warning", problem.rule, message)
+
+
+RULES = (
+    Rule(
+        "memory-keys-exam",
+        "error",
+        "A figure nobody has read again may be taught, with its tag, but never decides a mark.",
+        "pool: exam\nsource: from_memory",
+        "pool: study\nsource: from_memory",
+        memory_keys_exam,
+    ),
+    Rule(
+        "caution-missing",
+        "error",
+        "Where the work can hurt, the caution stands beside the step, not in another chapter.",
+        "safety: true",
+        "safety: true\ncaution: Goggles and gloves before the tin is opened.",
+        lambda bank: (
+            p for look in (caution_missing, relation_caution_missing) for p in look(bank)
+        ),
+    ),
+    Rule(
+        "objective-without-item",
+        "warning",
+        "An objective that nothing asks about is taught and never checked.",
+        "an objective in outline.yml without a file in items/",
+        "items/<module>/<objective>.yml with two items or more",
+        objective_without_item,
+    ),
+    Rule(
+        "source-without-use",
+        "note",
+        "The bibliography lists what the course stands on and no more.",
+        "a key in sources.yml that nothing cites",
+        "cite it, or take it out",
+        source_without_use,
+    ),
+    Rule(
+        "exam-pool-thin",
+        "warning",
+        "A paper made only of questions that the site shows measures memory of the site.",
+        "every item of a module in pool study",
+        "two in five items in pool exam",
+        exam_pool_thin,
+    ),
+)

@@ -1,0 +1,96 @@
+"""Lessons: what a block or a link names must exist, and no exam item is shown."""
+
+import re
+from collections.abc import Collection, Iterator, Mapping
+
+from generator.bank.bank import Bank, Lesson
+from generator.bank.checks.rule import Rule
+from generator.diagnostics import Place, Problem, did_you_mean
+from generator.refinishing.catalogue import CATALOGUE
+
+_LINK = re.compile(r"\]\((source|term|lesson):([^)\s]*)\)")
+_BLOCK = re.compile(r"```([a-z]+)[ ]*(.*)")
+_UNNAMED = ("caution", "sources", "modules", "text")
+COMPUTED_FIGURES = ("film_stack", "grade_ladder", "cup_marks", "dew_chart", "wet_dry_bars")
+
+
+def lesson_names(bank: Bank) -> Iterator[Problem]:
+    """Give blocks and links of lessons that name nothing."""
+    known = _known_names(bank)
+    for lesson in bank.lessons:
+        inside = False
+        for number, line in enumerate(lesson.text.splitlines(), start=1):
+            if line.startswith("```"):
+                if not inside:
+                    yield from _block_problems(lesson, number, line, known)
+                inside = not inside and line.strip() != "```"
+                continue
+            for match in _LINK.finditer(line):
+                column = match.start(2) + 1
+                yield from _unknown(lesson, number, column, match[1], match[2], known[match[1]])
+
+
+def _known_names(bank: Bank) -> Mapping[str, Collection[str]]:
+    study = [name for name, entry in bank.items.items() if entry.record.pool != "exam"]
+    return {
+        "source": bank.sources,
+        "term": bank.glossary,
+        "lesson": [lesson.name for lesson in bank.lessons],
+        "procedure": bank.procedures,
+        "fault": bank.faults,
+        "table": bank.tables,
+        "objectives": [module.module for module in bank.modules],
+        "question": study,
+        "figure": [*bank.figures, *COMPUTED_FIGURES],
+        "worked": CATALOGUE,
+    }
+
+
+def _block_problems(
+    lesson: Lesson, number: int, line: str, known: Mapping[str, Collection[str]]
+) -> Iterator[Problem]:
+    match = _BLOCK.match(line)
+    word = match[1] if match else ""
+    if word in _UNNAMED:
+        return
+    if word not in known or match is None:
+        message = f"there is no lesson block '{word}'"
+        hint = did_you_mean(word, [*known, *_UNNAMED])
+        place = Place(lesson.path, number, 4)
+        yield Problem(place, "error", "lesson-block", message, hint)
+        return
+    yield from _unknown(lesson, number, match.start(2) + 1, word, match[2].strip(), known[word])
+
+
+def _unknown(
+    lesson: Lesson, number: int, column: int, word: str, name: str, known: Collection[str]
+) -> Iterator[Problem]:
+    if name not in known:
+        message = f"there is no {word} named '{name}' to show here"
+        place = Place(lesson.path, number, column)
+        yield Problem(place, "error", "lesson-name", message, did_you_mean(name, known))
+
+
+def shown_figures(bank: Bank) -> set[str]:
+    """Give the names of the figures that lessons show."""
+    lines = (line for lesson in bank.lessons for line in lesson.text.splitlines())
+    return {m[2].strip() for line in lines if (m := _BLOCK.match(line)) and m[1] == "figure"}
+
+
+RULES = (
+    Rule(
+        "lesson-block",
+        "error",
+        "Lessons are filled by blocks with known names.",
+        "```procedures mix_filler",
+        "```procedure mix_filler",
+        lesson_names,
+    ),
+    Rule(
+        "lesson-name",
+        "error",
+        "What a block or link names must exist; a question block never names an exam item.",
+        "[flash](term:flash)",
+        "[flash](term:flash_off)",
+    ),
+)

@@ -1,0 +1,133 @@
+"""Numeric items: units before numbers, every corner sound, no slip inside the accepted band."""
+
+from collections.abc import Iterator
+from itertools import islice
+from typing import cast
+
+from generator.bank.bank import Bank, Entry
+from generator.bank.checks.rule import Rule
+from generator.bank.numeric_item import PreparedItem, prepare
+from generator.bank.numeric_solution import (
+    Refusal,
+    Solution,
+    all_sets,
+    corners,
+    set_count,
+    solve,
+)
+from generator.bank.records import NumericItem
+from generator.diagnostics import Problem
+from generator.formulas.syntax import CallNode
+from generator.refinishing.catalogue import CATALOGUE
+
+MOST_SETS = 300
+
+
+def numeric_entries(bank: Bank) -> Iterator[Entry[NumericItem]]:
+    """Give the numeric items of the bank."""
+    for entry in bank.items.values():
+        if isinstance(entry.record, NumericItem):
+            yield cast("Entry[NumericItem]", entry)
+
+
+def formulas_and_units(bank: Bank) -> Iterator[Problem]:
+    """Give what is wrong with grids, units and formulas."""
+    for entry in numeric_entries(bank):
+        yield from prepare(entry, CATALOGUE)[1]
+
+
+def refused_sets(bank: Bank) -> Iterator[Problem]:
+    """Give items whose allowed values include sets that must be refused."""
+    for entry in numeric_entries(bank):
+        item, _ = prepare(entry, CATALOGUE)
+        if item is not None:
+            yield from _refusals(entry, item)
+
+
+def _refusals(entry: Entry[NumericItem], item: PreparedItem) -> Iterator[Problem]:
+    seen: set[tuple[str, int | None]] = set()
+    accepted = 0
+    stride = max(1, set_count(item) // MOST_SETS)
+    for values in (*corners(item), *islice(all_sets(item), 0, None, stride)):
+        outcome = solve(item, values, CATALOGUE)
+        if isinstance(outcome, Solution):
+            accepted += 1
+        elif outcome.rule != "not-required" and (outcome.rule, outcome.slip) not in seen:
+            seen.add((outcome.rule, outcome.slip))
+            yield _located(entry, item, values, outcome)
+    if accepted == 0 and not seen:
+        message = "no set of values meets the item's own requirements"
+        yield entry.problem("error", "nothing-to-draw", message, "require")
+
+
+def _located(
+    entry: Entry[NumericItem], item: PreparedItem, values: object, refusal: Refusal
+) -> Problem:
+    drawn = ", ".join(_drawn(entry, item, values))
+    message = f"with {drawn}: {refusal.message}"
+    path: tuple[str | int, ...] = ("answer", "formula")
+    if refusal.slip is not None:
+        path = ("slips", refusal.slip, "formula")
+    hint = "leave such values out with a 'require' line, or tighten the tolerance"
+    return entry.problem("error", refusal.rule, message, *path, hint=hint)
+
+
+def _drawn(entry: Entry[NumericItem], item: PreparedItem, values: object) -> Iterator[str]:
+    assert isinstance(values, dict)
+    for name, value in values.items():
+        place = item.grids[name].index(value)
+        yield f"{name} {entry.record.given[name].values[place]}"
+
+
+def rounding_direction(bank: Bank) -> Iterator[Problem]:
+    """Give answers that round against the direction of their relation."""
+    for entry in numeric_entries(bank):
+        item, _ = prepare(entry, CATALOGUE)
+        root = item.answer.root if item else None
+        if item is None or not isinstance(root, CallNode) or root.relation not in CATALOGUE:
+            continue
+        relation = CATALOGUE[root.relation]
+        result = root.result or next(iter(relation.results))
+        wanted = relation.facts.rounding.get(result, "half")
+        limit = relation.facts.limit.get(result, "none")
+        if item.direction != wanted:
+            message = f"{root.relation} gives a result that rounds {wanted}, not {item.direction}"
+            yield entry.problem(
+                "error", "rounding-direction", message, "answer", "rounding",
+                hint=f"write 'rounding: {wanted}'",
+            )  # fmt: skip
+        if item.limit != limit:
+            message = f"{root.relation} gives a {limit}, and only its safe side may pass"
+            yield entry.problem(
+                "error", "rounding-direction", message, "answer", "limit",
+                hint=f"write 'limit: {limit}'",
+            )  # fmt: skip
+
+
+RULES = (
+    Rule(
+        "formula-units",
+        "error",
+        "Units are checked before any number exists, so a wrong formula cannot give a likely key.",
+        "formula: wet_film(dry_film, dry_film)\nunit: um",
+        "formula: wet_film(dry_film, volume_solids)\nunit: um",
+        formulas_and_units,
+    ),
+    Rule(
+        "slip-in-band",
+        "error",
+        "A learner who took a known wrong way must never be marked right. Values where the "
+        "wrong way meets the key (half solids, 2:1:1, an exact multiple) are refused.",
+        "volume_solids: {unit: percent, values: [50]}\nslips:\n  - formula: wet * (1 - volume_solids)",
+        "require:\n  - volume_solids != 50 percent",
+        refused_sets,
+    ),
+    Rule(
+        "rounding-direction",
+        "error",
+        "Coats and litres round up, maxima round down: rounding half up can be unsafe or unlawful.",
+        "formula: highest_speed(diameter, rim_limit)\nrounding: half",
+        "formula: highest_speed(diameter, rim_limit)\nrounding: down\nlimit: maximum",
+        rounding_direction,
+    ),
+)

@@ -1,0 +1,176 @@
+"""Loads a bank folder: the story of reading on one page."""
+
+from collections.abc import Iterator, Mapping
+from pathlib import Path
+from typing import TypeVar
+
+from generator.bank.bank import Bank, Entry, Lesson
+from generator.bank.nodes import MappingNode, Node, ScalarNode
+from generator.bank.records import (
+    ITEM_KINDS,
+    BankSheet,
+    Blueprint,
+    Fault,
+    Item,
+    Outline,
+    Procedure,
+    Source,
+    Table,
+    Term,
+)
+from generator.bank.records.fields import Record
+from generator.bank.typing import as_mapping, read_record
+from generator.bank.yaml_source import read_yaml
+from generator.diagnostics import Place, Problem, did_you_mean
+
+R = TypeVar("R", bound=Record)
+
+
+def load_bank(folder: Path, course: Path | None = None) -> tuple[Bank | None, tuple[Problem, ...]]:
+    """Give the bank in a folder and every problem of reading it.
+
+    folder  the question bank
+    course  the lessons' folder, or nothing to load the bank alone
+    Gives no bank when the sheet or the outline cannot be read.
+    """
+    reading = _Reading(folder)
+    sheet = reading.single("bank.yml", BankSheet)
+    outline_node = reading.node(folder / "outline.yml")
+    outline = reading.typed(Outline, outline_node) if outline_node else None
+    parts = {
+        "sources": reading.named_in("sources.yml", Source),
+        "glossary": reading.named_in("glossary.yml", Term),
+        "procedures": reading.one_a_file("procedures", Procedure),
+        "faults": reading.one_a_file("faults", Fault),
+        "tables": reading.one_a_file("tables", Table),
+        "blueprints": reading.one_a_file("blueprints", Blueprint),
+    }
+    items = reading.items()
+    reading.strangers()
+    if sheet is None or outline is None:
+        return None, tuple(reading.problems)
+    lessons, figures = _course(course) if course else ((), ())
+    bank = Bank(
+        sheet=sheet,
+        modules=outline.modules,
+        items=items,
+        lessons=lessons,
+        figures=figures,
+        outline_node=outline_node,
+        **parts,  # type: ignore[arg-type]
+    )
+    return bank, tuple(reading.problems)
+
+
+def _course(course: Path) -> tuple[tuple[Lesson, ...], tuple[str, ...]]:
+    lessons = tuple(
+        Lesson(path.stem, f"{course.name}/{path.name}", path.read_text("utf-8"))
+        for path in sorted(course.glob("*.md"))
+    )
+    figures = tuple(path.stem for path in sorted(course.glob("figures/*.svg")))
+    return lessons, figures
+
+
+class _Reading:
+    """Reads files of one bank and keeps the problems together."""
+
+    def __init__(self, folder: Path) -> None:
+        self.folder = folder
+        self.problems: list[Problem] = []
+
+    def shown(self, path: Path) -> str:
+        return (Path(self.folder.name) / path.relative_to(self.folder)).as_posix()
+
+    def node(self, path: Path) -> Node | None:
+        try:
+            text = path.read_text("utf-8")
+        except (OSError, UnicodeDecodeError) as error:
+            reason = "is missing" if isinstance(error, FileNotFoundError) else "cannot be read"
+            place = Place(self.shown(path), 1, 1)
+            self.problems.append(Problem(place, "error", "file-unreadable", f"the file {reason}"))
+            return None
+        node, problems = read_yaml(text, self.shown(path))
+        self.problems += problems
+        if node is None and not problems:
+            place = Place(self.shown(path), 1, 1)
+            self.problems.append(Problem(place, "error", "file-empty", "the file holds nothing"))
+        return node
+
+    def single(self, name: str, kind: type[R]) -> R | None:
+        node = self.node(self.folder / name)
+        return self.typed(kind, node) if node else None
+
+    def typed(self, kind: type[R], node: Node) -> R | None:
+        record, problems = read_record(kind, node)
+        self.problems += problems
+        return record
+
+    def mapping(self, path: Path) -> MappingNode | None:
+        node = self.node(path)
+        if node is None:
+            return None
+        mapping, problems = as_mapping(node)
+        self.problems += problems
+        return mapping
+
+    def named_in(self, name: str, kind: type[R]) -> Mapping[str, Entry[R]]:
+        mapping = self.mapping(self.folder / name)
+        return {e.name: e for e in self._entries(mapping, "", kind)} if mapping else {}
+
+    def _entries(self, mapping: MappingNode, before: str, kind: type[R]) -> Iterator[Entry[R]]:
+        for name, node in mapping.entries.items():
+            record = self.typed(kind, node)
+            if record is not None:
+                yield Entry(before + name, record, node, mapping.keys[name])
+
+    def one_a_file(self, folder: str, kind: type[R]) -> Mapping[str, Entry[R]]:
+        entries: dict[str, Entry[R]] = {}
+        for path in sorted((self.folder / folder).glob("*.yml")):
+            node = self.node(path)
+            record = self.typed(kind, node) if node else None
+            if node is not None and record is not None:
+                start = Place(self.shown(path), 1, 1)
+                entries[path.stem] = Entry(path.stem, record, node, start)
+        return entries
+
+    def items(self) -> Mapping[str, Entry[Item]]:
+        entries: dict[str, Entry[Item]] = {}
+        for path in sorted((self.folder / "items").glob("*/*.yml")):
+            mapping = self.mapping(path)
+            before = f"{path.parent.name}/{path.stem}/"
+            for name, node in (mapping.entries if mapping else {}).items():
+                item = self.item(node, mapping.keys[name] if mapping else node.place)
+                if item is not None and mapping is not None:
+                    entries[before + name] = Entry(before + name, item, node, mapping.keys[name])
+        return entries
+
+    def item(self, node: Node, start: Place) -> Item | None:
+        mapping, problems = as_mapping(node)
+        self.problems += problems
+        if mapping is None:
+            return None
+        kind = mapping.entries.get("kind")
+        if not isinstance(kind, ScalarNode):
+            message = "'kind' is missing here"
+            hint = f"add 'kind:' with one of {', '.join(ITEM_KINDS)}"
+            self.problems.append(Problem(start, "error", "missing-key", message, hint))
+            return None
+        if kind.text not in ITEM_KINDS:
+            message = f"'{kind.text}' is not one of {', '.join(ITEM_KINDS)}"
+            hint = did_you_mean(kind.text, ITEM_KINDS)
+            self.problems.append(Problem(kind.place, "error", "unknown-choice", message, hint))
+            return None
+        return self.typed(ITEM_KINDS[kind.text], mapping)
+
+    def strangers(self) -> None:
+        """Report files that nothing reads, such as a misspelt ending or folder."""
+        known = {"items", "procedures", "faults", "tables", "blueprints", "schemas"}
+        for path in sorted(self.folder.rglob("*")):
+            inside = path.relative_to(self.folder).parts
+            depth = 3 if inside[0] == "items" else 2
+            read = len(inside) == 1 or (inside[0] in known and len(inside) == depth)
+            ending = ".json" if inside[0] == "schemas" else ".yml"
+            if path.is_file() and not (read and path.suffix == ending):
+                message = "nothing reads this file; records are .yml files in the bank's folders"
+                place = Place(self.shown(path), 1, 1)
+                self.problems.append(Problem(place, "warning", "file-unread", message))

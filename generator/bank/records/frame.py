@@ -1,0 +1,82 @@
+"""The frame around the knowledge: outline, sources, glossary, blueprints, the bank itself."""
+
+from typing import Annotated, Literal
+
+from pydantic import Field
+
+from generator.bank.records.fields import Record, Text, Whole
+
+
+class BankSheet(Record):
+    """Title and edition of the whole bank."""
+
+    title: Text
+    edition: Text
+    language: Text
+    rounding: Text
+
+
+class Objective(Record):
+    """What a learner will be able to do, and to what standard."""
+
+    objective: Text
+    text: Text
+    standard: Text
+
+
+class Module(Record):
+    """One module of the course; `lesson` is named only where a lesson exists."""
+
+    module: Text
+    title: Text
+    code: Text
+    lesson: Text | None = None
+    codes: tuple[Text, ...] = ()
+    objectives: Annotated[tuple[Objective, ...], Field(min_length=1)]
+
+
+class Outline(Record):
+    """The modules in the order the work goes on the panel."""
+
+    modules: Annotated[tuple[Module, ...], Field(min_length=1)]
+
+
+class Source(Record):
+    """A published document and whether it was read for this bank."""
+
+    document: Text
+    title: Text
+    year: Text | None = None
+    status: Literal["read", "restated", "from_memory"]
+    jurisdiction: Text | None = None
+    note: Text | None = None
+
+
+class Term(Record):
+    """A word of the trade in plain words."""
+
+    term: Text
+    other_names: tuple[Text, ...] = ()
+    meaning: Text
+    see: tuple[Text, ...] = ()
+
+
+class Cell(Record):
+    """How many questions a paper takes from one module or objective."""
+
+    module: Text | None = None
+    objective: Text | None = None
+    kinds: tuple[
+        Literal["numeric", "choice", "multiple_response", "order", "match", "written"], ...
+    ] = ()
+    count: Whole
+
+
+class Blueprint(Record):
+    """The plan of a paper."""
+
+    title: Text
+    minutes: Whole
+    pass_percent: Whole
+    cells: Annotated[tuple[Cell, ...], Field(min_length=1)]
+    note: Text | None = None

@@ -1,0 +1,164 @@
+"""The six kinds of hand-written item."""
+
+from typing import Annotated, Literal
+
+from pydantic import Field
+
+from generator.bank.records.fields import (
+    Decimal,
+    Record,
+    Rows,
+    Sources,
+    Text,
+    ValueGrid,
+    Whole,
+    YesNo,
+)
+
+Level = Literal["recall", "apply", "diagnose"]
+Pool = Literal["study", "exam", "both"]
+PairClass = Literal["danger", "ruins", "habit"]
+
+
+class Sheet(Record):
+    """An extract of a made-up data sheet that is printed with the item."""
+
+    title: Text
+    rows: Rows
+
+
+class Item(Record):
+    """What every kind of item has."""
+
+    level: Level
+    pool: Pool
+    source: Sources
+    stem: Text
+    safety: YesNo = False
+    caution: Text | None = None
+    sheet: Sheet | None = None
+    says: Text | None = None
+
+
+class Given(Record):
+    """A quantity that a draw chooses: its unit (or 'ratio') and the values allowed."""
+
+    unit: Text
+    values: ValueGrid
+
+
+class Answer(Record):
+    """How the key is computed, rounded and accepted."""
+
+    formula: Text
+    unit: Text
+    round_to: Decimal
+    rounding: Literal["half", "up", "down"] = "half"
+    tolerance: Text | None = None
+    limit: Literal["none", "maximum", "minimum"] = "none"
+
+
+class Slip(Record):
+    """A known wrong way to work it, with what to tell the learner who took it."""
+
+    formula: Text
+    says: Text
+
+
+class NumericItem(Item):
+    """A question with drawn values and a computed key."""
+
+    kind: Literal["numeric"]
+    given: dict[str, Given]
+    require: tuple[Text, ...] = ()
+    answer: Answer
+    slips: Annotated[tuple[Slip, ...], Field(min_length=1)]
+
+
+class Option(Record):
+    """One option and why it is right or wrong."""
+
+    text: Text
+    right: YesNo = False
+    says: Text
+
+
+class ChoiceItem(Item):
+    """A question with one right option."""
+
+    kind: Literal["choice"]
+    options: Annotated[tuple[Option, ...], Field(min_length=2, max_length=6)]
+
+
+class MultipleResponseItem(Item):
+    """A question with two or more right options."""
+
+    kind: Literal["multiple_response"]
+    options: Annotated[tuple[Option, ...], Field(min_length=3, max_length=8)]
+
+
+class OrderStep(Record):
+    """A step to be put in order."""
+
+    step: Text
+    does: Text
+
+
+class OrderPair(Record):
+    """Two steps of which one must come first, and why."""
+
+    first: Text
+    then: Text
+    # 'class' is a reserved word in Python but the plain word for an author
+    pair_class: Annotated[PairClass, Field(alias="class")]
+    reason: Text
+
+
+class OrderItem(Item):
+    """Steps to be put in order; every order that keeps the scoring pairs is right."""
+
+    kind: Literal["order"]
+    steps: Annotated[tuple[OrderStep, ...], Field(min_length=3)]
+    pairs: Annotated[tuple[OrderPair, ...], Field(min_length=1)]
+
+
+class MatchPair(Record):
+    """Two texts that belong together, and why."""
+
+    left: Text
+    right: Text
+    says: Text
+
+
+class MatchItem(Item):
+    """Left-hand texts to be joined to right-hand texts, with some to spare."""
+
+    kind: Literal["match"]
+    pairs: Annotated[tuple[MatchPair, ...], Field(min_length=2, max_length=10)]
+    spare: tuple[Text, ...] = ()
+
+
+class MarkingPoint(Record):
+    """One thing that a marker looks for."""
+
+    text: Text
+    marks: Whole
+
+
+class WrittenItem(Item):
+    """A question answered in words and marked by hand against points."""
+
+    kind: Literal["written"]
+    points: Annotated[tuple[MarkingPoint, ...], Field(min_length=1)]
+    model: Text
+
+
+AnyItem = NumericItem | ChoiceItem | MultipleResponseItem | OrderItem | MatchItem | WrittenItem
+ITEM_KINDS: dict[str, type[Item]] = {
+    "numeric": NumericItem,
+    "choice": ChoiceItem,
+    "multiple_response": MultipleResponseItem,
+    "order": OrderItem,
+    "match": MatchItem,
+    "written": WrittenItem,
+}

@@ -1,0 +1,122 @@
+"""Trade knowledge stated once: procedures, faults and published tables."""
+
+from typing import Annotated, Literal
+
+from pydantic import Field
+
+from generator.bank.records.fields import Record, Rows, Sources, Text, YesNo
+from generator.bank.records.items import PairClass
+
+Harm = Literal[
+    "contamination",
+    "poor_grip",
+    "trapped_solvent",
+    "corrosion",
+    "wrong_cure",
+    "wasted_mix",
+    "uneven_film",
+    "shape_fault",
+    "breathing_harm",
+    "skin_eye_harm",
+    "fire",
+    "damage",
+    "wrong_choice",
+]
+Family = Literal["surface", "method", "climate", "equipment", "material"]
+
+
+class Step(Record):
+    """One step of a procedure; an optional step never enters an order question."""
+
+    step: Text
+    does: Text
+    optional: YesNo = False
+
+
+class Pair(Record):
+    """Which of two steps must come first, why, and what happens the other way round."""
+
+    first: Text
+    then: Text
+    # 'class' is a reserved word in Python but the plain word for an author
+    pair_class: Annotated[PairClass, Field(alias="class")]
+    reason: Text
+    goes_wrong: Text | None = None
+    harm: Harm | None = None
+
+    @property
+    def scores(self) -> bool:
+        """Say whether a learner is marked on this pair."""
+        return self.pair_class != "habit"
+
+
+class Procedure(Record):
+    """A piece of work as steps, with the pairs whose order matters."""
+
+    title: Text
+    objective: Text
+    source: Sources
+    cautions: tuple[Text, ...] = ()
+    steps: Annotated[tuple[Step, ...], Field(min_length=3)]
+    holds: tuple[Text, ...] = ()
+    never: tuple[Text, ...] = ()
+    pairs: Annotated[tuple[Pair, ...], Field(min_length=1)]
+
+
+class Cause(Record):
+    """A cause of a fault; keyed only where it belongs to this fault alone."""
+
+    family: Family
+    text: Text
+    keyed: YesNo = False
+
+
+class LookAlike(Record):
+    """Another fault that looks similar, and what tells this one apart."""
+
+    fault: Text
+    tell: Text
+
+
+class Fault(Record):
+    """A fault of the film: how it looks, why it comes, what to do."""
+
+    title: Text
+    other_names: tuple[Text, ...] = ()
+    objective: Text
+    source: Sources
+    look: Text
+    place_and_time: Text
+    causes: Annotated[tuple[Cause, ...], Field(min_length=1)]
+    prevention: Text
+    remedy: Text
+    remedy_keyed: YesNo = False
+    look_alikes: tuple[LookAlike, ...] = ()
+    caution: Text | None = None
+
+
+class Column(Record):
+    """A column of a table and the unit of its numbers ('text' for words)."""
+
+    name: Text
+    unit: Text
+
+
+class LookUp(Record):
+    """A question the table answers: given one column, read another."""
+
+    from_column: Annotated[Text, Field(alias="from")]
+    to_column: Annotated[Text, Field(alias="to")]
+
+
+class Table(Record):
+    """A published table; its rows stand here or in a data file of the relations."""
+
+    title: Text
+    objective: Text
+    source: Sources
+    columns: Annotated[tuple[Column, ...], Field(min_length=2)]
+    rows: Rows = ()
+    rows_from: Text | None = None
+    look_up: tuple[LookUp, ...] = ()
+    note: Text | None = None

@@ -1,0 +1,58 @@
+"""JSON Schemas of the record kinds, for editors that check YAML while it is typed."""
+
+import json
+from typing import Any
+
+from pydantic import BaseModel, TypeAdapter
+
+from generator.bank.records import (
+    BankSheet,
+    Blueprint,
+    Fault,
+    Outline,
+    Procedure,
+    Source,
+    Table,
+    Term,
+)
+from generator.bank.records.items import (
+    ChoiceItem,
+    MatchItem,
+    MultipleResponseItem,
+    NumericItem,
+    OrderItem,
+    WrittenItem,
+)
+
+_FILES: dict[str, type[BaseModel]] = {
+    "bank": BankSheet,
+    "outline": Outline,
+    "procedure": Procedure,
+    "fault": Fault,
+    "table": Table,
+    "blueprint": Blueprint,
+}
+_NAMED: dict[str, Any] = {"sources": dict[str, Source], "glossary": dict[str, Term]}
+_ANY_ITEM = NumericItem | ChoiceItem | MultipleResponseItem | OrderItem | MatchItem | WrittenItem
+
+
+def record_schemas() -> dict[str, str]:
+    """Give the text of each schema file by its name, such as items.schema.json."""
+    schemas = {name: _schema(kind) for name, kind in _FILES.items()}
+    schemas |= {name: _schema(kind) for name, kind in _NAMED.items()}
+    schemas["items"] = _schema(dict[str, _ANY_ITEM])
+    return {f"{name}.schema.json": _text(name, schema) for name, schema in sorted(schemas.items())}
+
+
+def _schema(kind: Any) -> dict[str, Any]:
+    schema: dict[str, Any] = TypeAdapter(kind).json_schema(by_alias=True)
+    return schema
+
+
+def _text(name: str, schema: dict[str, Any]) -> str:
+    head = {
+        "$schema": "https://json-schema.org/draft/2020-12/schema",
+        "$comment": "Written by 'guidecoat check --write-schemas'; do not edit by hand.",
+        "title": f"Guidecoat {name}",
+    }
+    return json.dumps({**schema, **head}, indent=2, sort_keys=True) + "\n"
