@@ -1,0 +1,140 @@
+"""Questions that follow from a fault record."""
+
+from collections.abc import Callable, Sequence
+
+from generator.bank import Bank, Entry
+from generator.bank.records import Fault
+from generator.questions.from_procedure import DISTRACTORS, Derived
+from generator.questions.lettering import Answer, lettered
+from generator.questions.stream import Stream
+
+Maker = Callable[[Bank, Entry[Fault], Stream], Derived | None]
+
+
+def name_the_fault(bank: Bank, entry: Entry[Fault], stream: Stream) -> Derived | None:
+    """Describe the look with its place and time, and ask for the name."""
+    fault = entry.record
+    others = _nearest_first(bank, entry, stream)
+    if len(others) < DISTRACTORS:
+        return None
+    answers: list[Answer] = [(fault.title, True, _advice(fault))]
+    answers += [
+        (other.record.title, False, _look_says(other, entry)) for other in others[:DISTRACTORS]
+    ]
+    stem = f"{_sentence(fault.look)} {_sentence(fault.place_and_time)} Which fault is this?"
+    return Derived("choice", "diagnose", stem, lettered(answers, stream))
+
+
+def likely_cause(bank: Bank, entry: Entry[Fault], stream: Stream) -> Derived | None:
+    """Ask for the cause, where the key belongs to this fault alone."""
+    fault = entry.record
+    own = [cause for cause in fault.causes if cause.keyed]
+    known = {cause.text for cause in fault.causes}
+    foreign = [
+        (cause.text, other.record.title)
+        for other in bank.faults.values()
+        if other.name != entry.name and not _linked(entry, other)
+        for cause in other.record.causes
+        if cause.keyed and cause.text not in known
+    ]
+    if not own or len(foreign) < DISTRACTORS:
+        return None
+    asked = stream.choose(own)
+    wrong = _different_titles(stream.shuffled(foreign))
+    answers: list[Answer] = [(asked.text, True, f"Prevent it: {fault.prevention}")]
+    answers += [(text, False, f"That leads to '{title}'.") for text, title in wrong[:DISTRACTORS]]
+    stem = (
+        f"{_sentence(fault.look)} {_sentence(fault.place_and_time)} "
+        "Which of these is the likely cause?"
+    )
+    return Derived("choice", "diagnose", stem, lettered(answers, stream))
+
+
+def right_remedy(bank: Bank, entry: Entry[Fault], stream: Stream) -> Derived | None:
+    """Ask for the remedy, where the key is not the remedy of other faults too."""
+    fault = entry.record
+    others = [
+        (other.record.remedy, other.record.title)
+        for other in bank.faults.values()
+        if other.name != entry.name and other.record.remedy_keyed and not _linked(entry, other)
+    ]
+    if not fault.remedy_keyed or len(others) < DISTRACTORS:
+        return None
+    wrong = stream.sample(others, DISTRACTORS)
+    answers: list[Answer] = [(fault.remedy, True, f"Prevent it: {fault.prevention}")]
+    answers += [(text, False, f"That is the remedy for '{title}'.") for text, title in wrong]
+    stem = f"{fault.title}: {_sentence(fault.look)} Which remedy fits?"
+    return Derived("choice", "apply", stem, lettered(answers, stream))
+
+
+def tell_apart(bank: Bank, entry: Entry[Fault], stream: Stream) -> Derived | None:
+    """Name a fault that has a look-alike and ask for its own look."""
+    fault = entry.record
+    alike = [look for look in fault.look_alikes if look.fault in bank.faults]
+    if not alike:
+        return None
+    asked = stream.choose(alike)
+    twin = bank.faults[asked.fault]
+    third = [e for e in _nearest_first(bank, entry, stream) if e.name != twin.name]
+    if not third:
+        return None
+    answers: list[Answer] = [(_sentence(fault.look), True, _sentence(asked.tell))]
+    answers += [
+        (_sentence(other.record.look), False, f"That is '{other.record.title}'. {_sentence(tell)}")
+        for other, tell in ((twin, asked.tell), (third[0], _tell_of(entry, third[0])))
+    ]
+    stem = (
+        f"'{fault.title}' and '{twin.record.title}' are easy to mix up. "
+        f"Which of these is '{fault.title}'?"
+    )
+    return Derived("choice", "diagnose", stem, lettered(answers, stream))
+
+
+def _nearest_first(bank: Bank, entry: Entry[Fault], stream: Stream) -> Sequence[Entry[Fault]]:
+    near = [look.fault for look in entry.record.look_alikes if look.fault in bank.faults]
+    rest = [name for name in sorted(bank.faults) if name != entry.name and name not in near]
+    names = dict.fromkeys([*near, *stream.shuffled(rest)])
+    taken = {name.lower() for name in entry.record.other_names}
+    return [
+        bank.faults[name] for name in names if bank.faults[name].record.title.lower() not in taken
+    ]
+
+
+def _linked(entry: Entry[Fault], other: Entry[Fault]) -> bool:
+    """Say whether two faults are stated look-alikes, whose causes and cures may overlap."""
+    return other.name in {look.fault for look in entry.record.look_alikes} or entry.name in {
+        look.fault for look in other.record.look_alikes
+    }
+
+
+def _different_titles(causes: Sequence[tuple[str, str]]) -> list[tuple[str, str]]:
+    return list({title: (text, title) for text, title in causes}.values())
+
+
+def _look_says(other: Entry[Fault], entry: Entry[Fault]) -> str:
+    tell = _tell_of(entry, other)
+    return f"{other.record.title} looks like this: {_sentence(other.record.look)} {tell}".strip()
+
+
+def _tell_of(entry: Entry[Fault], other: Entry[Fault]) -> str:
+    for one, two in ((entry, other), (other, entry)):
+        for look in one.record.look_alikes:
+            if look.fault == two.name:
+                return _sentence(look.tell)
+    return ""
+
+
+def _advice(fault: Fault) -> str:
+    return f"Prevent it: {_sentence(fault.prevention)}"
+
+
+def _sentence(text: str) -> str:
+    return text if not text or text[-1] in ".!?" else f"{text}."
+
+
+FROM_FAULT: dict[str, Maker] = {
+    "name": name_the_fault,
+    "cause": likely_cause,
+    "remedy": right_remedy,
+    "look_alike": tell_apart,
+}

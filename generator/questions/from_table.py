@@ -1,0 +1,96 @@
+"""Questions that ask the learner to look a value up in a published table."""
+
+from collections.abc import Sequence
+from fractions import Fraction
+
+from generator.bank import Bank, Entry
+from generator.bank.records import Table
+from generator.bank.table_rows import table_rows
+from generator.quantities import Band, number_text, read_number, unit_named
+from generator.questions.from_procedure import Derived
+from generator.questions.lettering import lettered
+from generator.questions.question import Exhibit, Key, NumericKey, SolvedSlip
+from generator.questions.stream import Stream
+
+NEIGHBOURS = 2
+
+
+def look_up(bank: Bank, entry: Entry[Table], stream: Stream) -> tuple[Derived, Exhibit] | None:
+    """Print the table and ask for one value of it."""
+    table, rows = entry.record, table_rows(entry)
+    if not table.look_up or len(rows) < 3:
+        return None
+    names = [column.name for column in table.columns]
+    asked = stream.choose(table.look_up)
+    given, wanted = names.index(asked.from_column), names.index(asked.to_column)
+    row = stream.below(len(rows))
+    key = _key(table, rows, row, given, wanted, stream)
+    unit = _unit_words(table, wanted)
+    stem = (
+        f"Use the table '{table.title}'. What is the {_lower(names[wanted])}{unit} for "
+        f"{_lower(names[given])} {rows[row][given]}?"
+    )
+    kind = "numeric" if isinstance(key, NumericKey) else "choice"
+    return Derived(kind, "apply", stem, key), Exhibit(table.title, tuple(names), tuple(rows))
+
+
+def _key(
+    table: Table, rows: Sequence[tuple[str, ...]], row: int, given: int, wanted: int, s: Stream
+) -> Key:
+    value = read_number(rows[row][wanted])
+    near = _neighbours(rows, row, wanted)
+    if value is None or table.columns[wanted].unit == "text":
+        others = [(rows[i][wanted], False, _row_says(table, rows[i], given)) for i in near]
+        return lettered([(rows[row][wanted], True, "Read straight across the row."), *others], s)
+    step = _last_place(rows[row][wanted])
+    unit = unit_named(table.columns[wanted].unit)
+    slips = tuple(
+        SolvedSlip(rows[i][wanted], Band(number, number), _row_says(table, rows[i], given))
+        for i in near
+        if (number := read_number(rows[i][wanted])) is not None
+    )
+    shown = number_text(value)
+    symbol = f"\u00a0{unit.symbol}" if unit.symbol else ""
+    line = f"{table.columns[given].name} {rows[row][given]}: {shown}{symbol}"
+    return NumericKey(
+        exact=value,
+        shown=shown,
+        unit=unit,
+        step=step,
+        band=Band(value, value),
+        band_text=f"{shown}{symbol} only",
+        working=(line,),
+        slips=slips,
+        says="Read straight across the row.",
+    )
+
+
+def _neighbours(rows: Sequence[tuple[str, ...]], row: int, wanted: int) -> list[int]:
+    order = sorted(range(len(rows)), key=lambda i: (abs(i - row), i))
+    seen = {rows[row][wanted]}
+    near: list[int] = []
+    for i in order:
+        if rows[i][wanted] not in seen and len(near) < NEIGHBOURS:
+            seen.add(rows[i][wanted])
+            near.append(i)
+    return near
+
+
+def _row_says(table: Table, row: tuple[str, ...], given: int) -> str:
+    return f"That is the row for {_lower(table.columns[given].name)} {row[given]}."
+
+
+def _last_place(text: str) -> Fraction:
+    _, point, decimals = text.partition(".")
+    return Fraction(1, 10 ** len(decimals)) if point else Fraction(1)
+
+
+def _unit_words(table: Table, column: int) -> str:
+    name = table.columns[column].unit
+    if name in ("text", "one"):
+        return ""
+    return f" in {unit_named(name).symbol}"
+
+
+def _lower(text: str) -> str:
+    return text if len(text) > 1 and not text[1].islower() else text[:1].lower() + text[1:]

@@ -1,0 +1,96 @@
+"""The question that a hand-written item makes."""
+
+from collections.abc import Collection
+from dataclasses import replace
+from typing import cast
+
+from generator.bank import Bank, Entry, objective_of
+from generator.bank.records import (
+    ChoiceItem,
+    Item,
+    MatchItem,
+    MultipleResponseItem,
+    NumericItem,
+    OrderItem,
+    WrittenItem,
+)
+from generator.questions.lettering import item_options, matched
+from generator.questions.numeric import Draw, draw_of, draw_solution, numeric_key, prepared
+from generator.questions.ordering import order_key, scored_item
+from generator.questions.question import MINUTES, Exhibit, Key, Question, WrittenKey
+from generator.questions.sources import shown_sources
+from generator.questions.stream import Stream
+
+
+def salt(bank: Bank) -> str:
+    """Give what sets one edition's draws apart from another's."""
+    return f"{bank.sheet.title}|{bank.sheet.edition}"
+
+
+def question_of_item(
+    bank: Bank, entry: Entry[Item], form: str, taken: Collection[Draw] = ()
+) -> Question:
+    """Give the question that an item makes for a form's label."""
+    item = entry.record
+    kind = kind_of(item)
+    stream = Stream(salt(bank), form, entry.name, "layout")
+    question = Question(
+        name=entry.name,
+        kind=kind,
+        objective=objective_of(entry.name),
+        level=item.level,
+        pool=item.pool,
+        safety=item.safety,
+        stem=item.stem,
+        sources=shown_sources(bank, item.source),
+        key=WrittenKey((), ""),
+        caution=item.caution,
+        exhibit=Exhibit(item.sheet.title, (), item.sheet.rows) if item.sheet else None,
+        minutes=MINUTES[kind],
+    )
+    if isinstance(item, NumericItem):
+        return _numeric(bank, cast("Entry[NumericItem]", entry), question, form, taken)
+    return replace(question, key=_key(item, stream))
+
+
+def kind_of(item: Item) -> str:
+    """Give the item's kind as its author wrote it."""
+    return str(getattr(item, "kind", ""))
+
+
+def _key(item: Item, stream: Stream) -> Key:
+    if isinstance(item, ChoiceItem | MultipleResponseItem):
+        return item_options(item, stream)
+    if isinstance(item, OrderItem):
+        scored = scored_item(item)
+        return order_key(scored, tuple(scored.steps), stream)
+    if isinstance(item, MatchItem):
+        return matched(item, stream)
+    if isinstance(item, WrittenItem):
+        return WrittenKey(tuple((p.text, p.marks) for p in item.points), item.model)
+    raise TypeError(f"no key can be made for {type(item).__name__}")
+
+
+def _numeric(
+    bank: Bank, entry: Entry[NumericItem], question: Question, form: str, taken: Collection[Draw]
+) -> Question:
+    item = prepared(entry)
+    solution = draw_solution(item, salt(bank), form, taken)
+    draw = draw_of(solution.values)
+    exhibit = question.exhibit
+    if exhibit:
+        rows = tuple(tuple(_filled(cell, draw) for cell in row) for row in exhibit.rows)
+        exhibit = Exhibit(_filled(exhibit.title, draw), (), rows)
+    return replace(
+        question,
+        stem=_filled(question.stem, draw),
+        key=numeric_key(item, solution, entry.record.says or ""),
+        exhibit=exhibit,
+        draw=draw,
+    )
+
+
+def _filled(text: str, draw: Draw) -> str:
+    for name, shown in draw:
+        text = text.replace("{" + name + "}", shown)
+    return text

@@ -1,0 +1,54 @@
+"""Lettered options in a drawn order, and matches with spare texts."""
+
+from collections.abc import Iterable, Sequence
+
+from generator.bank.records import ChoiceItem, MatchItem, MultipleResponseItem
+from generator.questions.question import LETTERS, ChoiceKey, MatchKey, ShownOption
+from generator.questions.stream import Stream
+
+Answer = tuple[str, bool, str]
+
+
+def lettered(answers: Iterable[Answer], stream: Stream) -> ChoiceKey:
+    """Give options (text, right, says) in a drawn order, or by number where all are numbers."""
+    listed = list(answers)
+    numbers = [n for text, _, _ in listed if (n := _leading_number(text)) is not None]
+    if len(numbers) == len(listed):
+        ordered: Sequence[Answer] = [
+            answer for _, answer in sorted(zip(numbers, listed, strict=True), key=lambda p: p[0])
+        ]
+    else:
+        ordered = stream.shuffled(listed)
+    return ChoiceKey(
+        tuple(
+            ShownOption(LETTERS[place], text, right, says)
+            for place, (text, right, says) in enumerate(ordered)
+        )
+    )
+
+
+def _leading_number(text: str) -> float | None:
+    word = text.split()[0].lstrip("P") if text.split() else ""
+    try:
+        return float(word)
+    except ValueError:
+        return None
+
+
+def item_options(item: ChoiceItem | MultipleResponseItem, stream: Stream) -> ChoiceKey:
+    """Give a hand-written item's options in a drawn order."""
+    return lettered(((o.text, o.right, o.says) for o in item.options), stream)
+
+
+def matched(item: MatchItem, stream: Stream) -> MatchKey:
+    """Give a match item with both sides in a drawn order."""
+    lefts = stream.shuffled(item.pairs)
+    rights = stream.shuffled(tuple(dict.fromkeys([p.right for p in item.pairs] + [*item.spare])))
+    letters = {text: LETTERS[place] for place, text in enumerate(rights)}
+    numbered = [(str(place), pair) for place, pair in enumerate(lefts, start=1)]
+    return MatchKey(
+        left=tuple((number, pair.left) for number, pair in numbered),
+        right=tuple((letters[text], text) for text in rights),
+        answers=tuple((number, letters[pair.right]) for number, pair in numbered),
+        says=tuple((number, pair.says) for number, pair in numbered),
+    )

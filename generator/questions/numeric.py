@@ -1,0 +1,98 @@
+"""Numeric questions: values drawn from a label, refused where a slip would pass, then solved."""
+
+from collections.abc import Collection, Mapping
+from fractions import Fraction
+
+from generator.bank import Entry
+from generator.bank.numeric_item import PreparedItem, Value, prepare
+from generator.bank.numeric_solution import Solution, solve
+from generator.bank.records import NumericItem
+from generator.quantities import Band, number_text, quantity_text, round_to_step
+from generator.questions.question import NumericKey, SolvedSlip
+from generator.questions.stream import Stream
+from generator.questions.working import value_text, working_lines
+from generator.refinishing.catalogue import CATALOGUE
+
+MOST_ATTEMPTS = 200
+Draw = tuple[tuple[str, str], ...]
+
+
+class NothingToDraw(ValueError):
+    """An item for which no set of values was accepted."""
+
+
+def prepared(entry: Entry[NumericItem]) -> PreparedItem:
+    """Give the item ready to draw; raises NothingToDraw where its formulas have problems."""
+    item, problems = prepare(entry, CATALOGUE)
+    if item is None:
+        raise NothingToDraw(f"{entry.name}: {problems[0].message}")
+    return item
+
+
+def draw_solution(
+    item: PreparedItem, salt: str, form: str, taken: Collection[Draw] = ()
+) -> Solution:
+    """Give the solution for the first accepted set of values of a form.
+
+    salt   the edition, so that a new edition draws anew
+    form   the form's label
+    taken  draws already given away, which are passed over while others can be had
+    Each value is a function of (salt, form, item, name, attempt) alone.
+    """
+    spare: Solution | None = None
+    for attempt in range(MOST_ATTEMPTS):
+        values = _values(item, salt, form, attempt)
+        solution = solve(item, values, CATALOGUE)
+        if isinstance(solution, Solution):
+            if draw_of(solution.values) not in taken:
+                return solution
+            spare = spare or solution
+    if spare is None:
+        raise NothingToDraw(f"{item.name}: no accepted values in {MOST_ATTEMPTS} attempts")
+    return spare
+
+
+def _values(item: PreparedItem, salt: str, form: str, attempt: int) -> Mapping[str, Value]:
+    return {
+        name: grid[Stream(salt, form, item.name, name, str(attempt)).below(len(grid))]
+        for name, grid in item.grids.items()
+    }
+
+
+def draw_of(values: Mapping[str, Value]) -> Draw:
+    """Give the drawn values as text, for the record and for comparing draws."""
+    return tuple((name, value_text(value)) for name, value in values.items())
+
+
+def numeric_key(item: PreparedItem, solution: Solution, says: str) -> NumericKey:
+    """Give the key of a solved draw, with working and slips in words."""
+    return NumericKey(
+        exact=solution.exact,
+        shown=number_text(solution.key, item.step),
+        unit=item.unit,
+        step=item.step,
+        band=solution.band,
+        band_text=band_text(item, solution.band),
+        working=working_lines(item, solution.values, solution.exact),
+        slips=tuple(_slip(item, value, says) for value, says in solution.slips),
+        says=says,
+    )
+
+
+def _slip(item: PreparedItem, value: Fraction, says: str) -> SolvedSlip:
+    rounded = round_to_step(value, item.step, item.direction)
+    half = item.step / 2
+    low, high = min(value, rounded) - half, max(value, rounded) + half
+    return SolvedSlip(number_text(rounded, item.step), Band(low, high), says)
+
+
+def band_text(item: PreparedItem, band: Band) -> str:
+    """Say which answers pass."""
+    if band.low == band.high and band.low is not None:
+        return f"{quantity_text(band.low, item.unit, item.step)} only"
+    step = item.step / 10
+    low = "" if band.low is None else number_text(round_to_step(band.low, step, "up"), step)
+    high = "" if band.high is None else number_text(round_to_step(band.high, step, "down"), step)
+    symbol = f"\u00a0{item.unit.symbol}" if item.unit.symbol else ""
+    side = {"maximum": ", nothing above", "minimum": ", nothing below", "none": ""}[item.limit]
+    return f"{low} to {high}{symbol}{side}"

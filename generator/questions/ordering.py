@@ -1,0 +1,99 @@
+"""Order questions: from hand-written items and from procedure records."""
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
+from itertools import combinations
+
+from generator.bank.precedence import chain, count_orders, direct, within, without
+from generator.bank.records import OrderItem, OrderPair, Pair, Procedure
+from generator.questions.question import LETTERS, OrderKey, ShownPair
+from generator.questions.stream import Stream
+
+MOST_ORDERS = 24
+FEWEST_STEPS = 4
+MOST_STEPS = 6
+
+
+@dataclass(frozen=True, slots=True)
+class Scored:
+    """The steps and scoring pairs that an order question may use.
+
+    steps    texts by name, in a legal order; optional steps are left out
+    reasons  what to say about each stated pair
+    classes  danger or ruins, for each stated pair
+    """
+
+    steps: Mapping[str, str]
+    reasons: Mapping[tuple[str, str], str]
+    classes: Mapping[tuple[str, str], str]
+
+
+def scored_item(item: OrderItem) -> Scored:
+    """Give what a hand-written order item marks."""
+    return _scored({step.step: step.does for step in item.steps}, item.pairs)
+
+
+def scored_procedure(procedure: Procedure) -> Scored:
+    """Give what a procedure lets a question mark; habits never score."""
+    steps = {step.step: step.does for step in procedure.steps if not step.optional}
+    return _scored(steps, procedure.pairs)
+
+
+def _scored(steps: Mapping[str, str], pairs: Sequence[Pair | OrderPair]) -> Scored:
+    marked = {(p.first, p.then): p for p in pairs if p.pair_class != "habit"}
+    dropped = {name for pair in marked for name in pair if name not in steps}
+    kept = without(marked, dropped)
+    return Scored(
+        steps,
+        {pair: marked[pair].reason for pair in sorted(kept)},
+        {pair: marked[pair].pair_class for pair in sorted(kept)},
+    )
+
+
+def drawable_subsets(scored: Scored) -> tuple[tuple[str, ...], ...]:
+    """Give the sets of steps of which few enough orders are right to ask for one.
+
+    Sets where every step is tied to another come first in size; a set with one right order only
+    or with more than MOST_ORDERS is left out only when it has too many.
+    """
+    names = tuple(scored.steps)
+    sizes = range(min(MOST_STEPS, len(names)), FEWEST_STEPS - 1, -1)
+    for size in sizes:
+        found = tuple(s for s in combinations(names, size) if _is_drawable(s, scored))
+        if found:
+            return found
+    return ()
+
+
+def _is_drawable(steps: Sequence[str], scored: Scored) -> bool:
+    pairs = within(scored.reasons, steps)
+    tied = {name for pair in pairs for name in pair}
+    return tied == set(steps) and count_orders(steps, pairs) <= MOST_ORDERS
+
+
+def order_key(scored: Scored, steps: Sequence[str], stream: Stream) -> OrderKey:
+    """Give the lettered steps in a drawn order, with every pair that scores."""
+    shuffled = stream.shuffled(steps)
+    if shuffled == tuple(steps):
+        shuffled = tuple(reversed(shuffled))
+    letters = {name: LETTERS[place] for place, name in enumerate(shuffled)}
+    pairs = within(scored.reasons, steps)
+    shown = sorted(direct(pairs), key=lambda pair: (letters[pair[0]], letters[pair[1]]))
+    return OrderKey(
+        steps=tuple((letters[name], scored.steps[name]) for name in shuffled),
+        pairs=tuple(_shown_pair(scored, pair, letters) for pair in shown),
+        orders=count_orders(steps, pairs),
+        one_order=tuple(letters[name] for name in steps),
+    )
+
+
+def _shown_pair(scored: Scored, pair: tuple[str, str], letters: Mapping[str, str]) -> ShownPair:
+    row = chain(scored.reasons, *pair)
+    classes = {scored.classes[link] for link in row}
+    reasons = dict.fromkeys(scored.reasons[link] for link in row)
+    return ShownPair(
+        letters[pair[0]],
+        letters[pair[1]],
+        "danger" if "danger" in classes else "ruins",
+        " ".join(reasons),
+    )

@@ -1,0 +1,65 @@
+"""Everything the bank can ask: hand-written items and the questions that records give."""
+
+from collections.abc import Callable, Collection, Iterator
+from dataclasses import dataclass
+from functools import partial
+
+from generator.bank import Bank, module_of, objective_of
+from generator.questions.item_questions import kind_of, question_of_item
+from generator.questions.numeric import Draw
+from generator.questions.question import Question
+from generator.questions.record_questions import record_questions
+
+Make = Callable[[str, Collection[Draw]], Question | None]
+
+
+@dataclass(frozen=True, slots=True)
+class Askable:
+    """Something that can be asked.
+
+    record  what stands behind it; two questions of one record never share a paper
+    make    gives the question for a form's label and the draws already given away
+    """
+
+    name: str
+    record: str
+    kind: str
+    objective: str
+    pool: str
+    safety: bool
+    make: Make
+
+    @property
+    def module(self) -> str:
+        """Give the module the question belongs to."""
+        return module_of(self.objective)
+
+    @property
+    def is_derived(self) -> bool:
+        """Say whether a record gave the question, rather than an author writing it."""
+        return self.name != self.record
+
+
+def askables(bank: Bank) -> tuple[Askable, ...]:
+    """Give everything the bank can ask, in the order of its names."""
+    found = (*_from_items(bank), *_from_records(bank))
+    return tuple(sorted(found, key=lambda askable: askable.name))
+
+
+def _from_items(bank: Bank) -> Iterator[Askable]:
+    for name, entry in bank.items.items():
+        item = entry.record
+        make = partial(question_of_item, bank, entry)
+        yield Askable(name, name, kind_of(item), objective_of(name), item.pool, item.safety, make)
+
+
+def _from_records(bank: Bank) -> Iterator[Askable]:
+    """Give each question that its record can give; one trial shows whether it can."""
+    for asked in record_questions(bank):
+        trial = asked.make(bank, "trial")
+        if trial is not None:
+            record = asked.name.rsplit("/", 1)[0]
+            make = partial(asked.make, bank)
+            yield Askable(
+                asked.name, record, trial.kind, trial.objective, trial.pool, trial.safety, make
+            )

@@ -1,0 +1,31 @@
+"""Source tags as readers see them."""
+
+from collections.abc import Iterable, Mapping
+
+from generator.bank import Bank, Entry
+from generator.bank.records import Source, SourceTag
+from generator.questions.question import ShownSource
+
+COMMON_PRACTICE = (
+    "Common practice in the trade; no published source. The product's data sheet governs."
+)
+FROM_MEMORY = "From memory; the published source was not read again. Not used in exam papers."
+
+
+def shown_sources(bank: Bank, tags: Iterable[SourceTag]) -> tuple[ShownSource, ...]:
+    """Give each tag with its document, clause and standing in words."""
+    return tuple(shown_source(bank.sources, tag) for tag in tags)
+
+
+def shown_source(sources: Mapping[str, Entry[Source]], tag: SourceTag) -> ShownSource:
+    """Give one tag in words; a document known from memory is never shown as published."""
+    if tag.key == "common_practice":
+        return ShownSource("common_practice", "", COMMON_PRACTICE)
+    if tag.key == "from_memory" or tag.key not in sources:
+        return ShownSource("from_memory", "", FROM_MEMORY)
+    source = sources[tag.key].record
+    text = f"{source.document}, {tag.place}" if tag.place else source.document
+    if source.status == "from_memory":
+        return ShownSource("from_memory", tag.key, f"{text} (from memory, not read again)")
+    standing = " (as restated in another text)" if source.status == "restated" else ""
+    return ShownSource("published", tag.key, text + standing)

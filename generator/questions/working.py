@@ -1,0 +1,138 @@
+"""The working of a numeric question, line by line, as a key prints it."""
+
+from collections.abc import Iterator, Mapping
+from fractions import Fraction
+
+from generator.bank.numeric_item import PreparedItem, Value
+from generator.formulas import evaluate
+from generator.formulas.binding import bind, pick_result
+from generator.formulas.syntax import (
+    CallNode,
+    Formula,
+    MinusNode,
+    NameNode,
+    Node,
+    NumberNode,
+    OperationNode,
+    PowerNode,
+    walk,
+)
+from generator.quantities import (
+    Quantity,
+    Ratio,
+    Unit,
+    is_short,
+    number_text,
+    quantity_text,
+    round_to_step,
+    short_number,
+    short_quantity,
+)
+from generator.refinishing.catalogue import CATALOGUE
+from generator.refinishing.relation import Relation
+
+_SIGNS = {"+": "+", "-": "−", "*": "×", "/": "÷"}
+_WAYS = {"half": "Rounded (half up)", "up": "Rounded up", "down": "Rounded down"}
+
+
+def working_lines(
+    item: PreparedItem, values: Mapping[str, Value], exact: Fraction
+) -> tuple[str, ...]:
+    """Give the equations used, the numbers put in, the result and its rounding."""
+    writer = _Writer(values)
+    lines = [line for node in _calls(item.answer.root) for line in writer.call_lines(node)]
+    answer = short_quantity(exact, item.unit)
+    if not isinstance(item.answer.root, CallNode) or item.answer.root.relation not in CATALOGUE:
+        lines.append(f"{writer.text(item.answer.root)} {_sign(exact)} {answer}")
+    return (*lines, rounding_line(item, exact))
+
+
+def rounding_line(item: PreparedItem, exact: Fraction) -> str:
+    """Say how the result becomes the printed key."""
+    key = round_to_step(exact, item.step, item.direction)
+    shown = quantity_text(key, item.unit, item.step)
+    if key == exact:
+        return f"Answer: {shown}"
+    step = quantity_text(item.step, item.unit)
+    return f"{_WAYS[item.direction]} to {step}: {shown}"
+
+
+def _sign(exact: Fraction) -> str:
+    return "=" if is_short(exact) else "≈"
+
+
+def _calls(root: Node) -> Iterator[CallNode]:
+    """Give the relation calls from the innermost out, each once."""
+    inner = [n for n in walk(root) if isinstance(n, CallNode) and n.relation in CATALOGUE]
+    yield from reversed(inner)
+
+
+class _Writer:
+    """Writes parts of a formula with the drawn values put in."""
+
+    def __init__(self, values: Mapping[str, Value]) -> None:
+        self._values = values
+
+    def call_lines(self, node: CallNode) -> tuple[str, ...]:
+        relation = CATALOGUE[node.relation]
+        arguments = self._arguments(node, relation)
+        results = relation.call(arguments)
+        picked = str(pick_result(node, relation))
+        return relation.working(arguments, {picked: results[picked]})
+
+    def _arguments(
+        self, node: CallNode, relation: Relation
+    ) -> dict[str, Fraction | tuple[Fraction, ...]]:
+        bound, _ = bind(node, relation)
+        return {
+            one.parameter.name: self._converted(one.arguments[0].value, one.parameter.unit)
+            for one in bound
+            if one.arguments
+        }
+
+    def _converted(self, node: Node, unit: Unit | None) -> Fraction | tuple[Fraction, ...]:
+        if isinstance(node, NameNode):
+            value = self._values[node.name]
+            if isinstance(value, Ratio):
+                return value.parts
+        result = evaluate(Formula("", node), self._values, CATALOGUE)
+        return result.to(unit).number if unit else result.number
+
+    def text(self, node: Node, tight: bool = False) -> str:
+        """Give a part as a reader would write it; `tight` puts sums in brackets."""
+        if isinstance(node, NumberNode):
+            return short_number(node.value)
+        if isinstance(node, NameNode):
+            return value_text(self._values[node.name])
+        if isinstance(node, MinusNode):
+            return f"−{self.text(node.operand, tight=True)}"
+        if isinstance(node, PowerNode):
+            return f"({self.text(node.base)})^{node.exponent}"
+        if isinstance(node, OperationNode):
+            return self._operation(node, tight)
+        return self._result(node)
+
+    def _operation(self, node: OperationNode, tight: bool) -> str:
+        times = node.operator in "*/"
+        left = self.text(node.left, tight=times)
+        right_tight = times or node.operator == "-"
+        right = self.text(node.right, tight=right_tight)
+        if node.operator == "/" and isinstance(node.right, OperationNode) and "(" not in right[:1]:
+            right = f"({right})"
+        line = f"{left} {_SIGNS[node.operator]} {right}"
+        return f"({line})" if tight and node.operator in "+-" else line
+
+    def _result(self, node: CallNode) -> str:
+        value = evaluate(Formula("", node), self._values, CATALOGUE)
+        if node.relation not in CATALOGUE:
+            return short_number(value.number)
+        relation = CATALOGUE[node.relation]
+        unit = relation.results[str(pick_result(node, relation))]
+        return short_quantity(value.to(unit).number, unit)
+
+
+def value_text(value: Value) -> str:
+    """Give a drawn value as a learner reads it: '60 µm' or '4:1:1'."""
+    if isinstance(value, Quantity):
+        return quantity_text(value.number, value.unit)
+    return ":".join(number_text(part) for part in value.parts)
