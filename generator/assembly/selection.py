@@ -3,6 +3,7 @@
 from collections import Counter
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, field
+from fractions import Fraction
 
 from generator.bank import Bank, Entry
 from generator.bank.records import Blueprint, Cell
@@ -10,6 +11,15 @@ from generator.diagnostics import Problem
 from generator.questions import Askable, Stream, askables
 
 EXAM_POOLS = ("exam", "both")
+# the share of a paper that each kind should take, where its cell leaves the kind open
+KIND_SHARES = {
+    "choice": Fraction(50, 100),
+    "numeric": Fraction(20, 100),
+    "multiple_response": Fraction(10, 100),
+    "order": Fraction(10, 100),
+    "match": Fraction(6, 100),
+    "written": Fraction(4, 100),
+}
 
 
 @dataclass(slots=True)
@@ -88,12 +98,13 @@ def _free(pile: Sequence[Askable], chosen: Sequence[Askable]) -> list[Askable]:
     return [askable for askable in pile if askable.record not in taken]
 
 
-def _burden(askable: Askable, chosen: Sequence[Askable], uses: Uses) -> tuple[int, ...]:
+def _burden(askable: Askable, chosen: Sequence[Askable], uses: Uses) -> tuple[Fraction, ...]:
     """Weigh a candidate: used before, objective met, derived questions piled up, kind met."""
     derived = sum(c.is_derived for c in chosen)
+    same_kind = sum(c.kind == askable.kind for c in chosen) + 1
     return (
-        uses.over_forms[askable.name],
-        sum(c.objective == askable.objective for c in chosen),
-        int(askable.is_derived and 2 * derived >= len(chosen)),
-        sum(c.kind == askable.kind for c in chosen),
+        Fraction(uses.over_forms[askable.name]),
+        Fraction(sum(c.objective == askable.objective for c in chosen)),
+        Fraction(askable.is_derived and 2 * derived >= len(chosen)),
+        same_kind / KIND_SHARES[askable.kind],
     )

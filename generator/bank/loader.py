@@ -5,7 +5,7 @@ from pathlib import Path
 from typing import TypeVar
 
 from generator.bank.bank import Bank, Entry, Lesson
-from generator.bank.nodes import MappingNode, Node, ScalarNode
+from generator.bank.nodes import BrokenNode, MappingNode, Node, ScalarNode
 from generator.bank.records import (
     ITEM_KINDS,
     BankSheet,
@@ -24,6 +24,7 @@ from generator.bank.yaml_source import read_yaml
 from generator.diagnostics import Place, Problem, did_you_mean
 
 R = TypeVar("R", bound=Record)
+_SINGLE_FILES = frozenset({"bank.yml", "outline.yml", "sources.yml", "glossary.yml"})
 
 
 def load_bank(folder: Path, course: Path | None = None) -> tuple[Bank | None, tuple[Problem, ...]]:
@@ -49,7 +50,7 @@ def load_bank(folder: Path, course: Path | None = None) -> tuple[Bank | None, tu
     reading.strangers()
     if sheet is None or outline is None:
         return None, tuple(reading.problems)
-    lessons, figures = _course(course) if course else ((), ())
+    lessons, figures = reading.course(course) if course else ((), ())
     bank = Bank(
         sheet=sheet,
         modules=outline.modules,
@@ -62,15 +63,6 @@ def load_bank(folder: Path, course: Path | None = None) -> tuple[Bank | None, tu
     return bank, tuple(reading.problems)
 
 
-def _course(course: Path) -> tuple[tuple[Lesson, ...], tuple[str, ...]]:
-    lessons = tuple(
-        Lesson(path.stem, f"{course.name}/{path.name}", path.read_text("utf-8"))
-        for path in sorted(course.glob("*.md"))
-    )
-    figures = tuple(path.stem for path in sorted(course.glob("figures/*.svg")))
-    return lessons, figures
-
-
 class _Reading:
     """Reads files of one bank and keeps the problems together."""
 
@@ -81,13 +73,32 @@ class _Reading:
     def shown(self, path: Path) -> str:
         return (Path(self.folder.name) / path.relative_to(self.folder)).as_posix()
 
-    def node(self, path: Path) -> Node | None:
+    def text(self, path: Path, shown: str) -> str | None:
         try:
-            text = path.read_text("utf-8")
-        except (OSError, UnicodeDecodeError) as error:
-            reason = "is missing" if isinstance(error, FileNotFoundError) else "cannot be read"
-            place = Place(self.shown(path), 1, 1)
-            self.problems.append(Problem(place, "error", "file-unreadable", f"the file {reason}"))
+            return path.read_text("utf-8")
+        except FileNotFoundError:
+            reason = "is missing"
+        except OSError:
+            reason = "cannot be read"
+        except UnicodeDecodeError:
+            reason = "is not UTF-8 text"
+        place = Place(shown, 1, 1)
+        self.problems.append(Problem(place, "error", "file-unreadable", f"the file {reason}"))
+        return None
+
+    def course(self, folder: Path) -> tuple[tuple[Lesson, ...], tuple[str, ...]]:
+        lessons = []
+        for path in sorted(folder.glob("*.md")):
+            shown = f"{folder.name}/{path.name}"
+            text = self.text(path, shown)
+            if text is not None:
+                lessons.append(Lesson(path.stem, shown, text))
+        figures = tuple(path.stem for path in sorted(folder.glob("figures/*.svg")))
+        return tuple(lessons), figures
+
+    def node(self, path: Path) -> Node | None:
+        text = self.text(path, self.shown(path))
+        if text is None:
             return None
         node, problems = read_yaml(text, self.shown(path))
         self.problems += problems
@@ -150,6 +161,8 @@ class _Reading:
         if mapping is None:
             return None
         kind = mapping.entries.get("kind")
+        if isinstance(kind, BrokenNode):
+            return None
         if not isinstance(kind, ScalarNode):
             message = "'kind' is missing here"
             hint = f"add 'kind:' with one of {', '.join(ITEM_KINDS)}"
@@ -168,7 +181,7 @@ class _Reading:
         for path in sorted(self.folder.rglob("*")):
             inside = path.relative_to(self.folder).parts
             depth = 3 if inside[0] == "items" else 2
-            read = len(inside) == 1 or (inside[0] in known and len(inside) == depth)
+            read = inside[0] in _SINGLE_FILES or (inside[0] in known and len(inside) == depth)
             ending = ".json" if inside[0] == "schemas" else ".yml"
             if path.is_file() and not (read and path.suffix == ending):
                 message = "nothing reads this file; records are .yml files in the bank's folders"

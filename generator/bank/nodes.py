@@ -15,7 +15,8 @@ class ScalarNode:
 
     place   of the first character, or of the block sign for a folded text
     inner   place of the text's own first character, after a quotation mark
-    block   whether the text is folded over lines, so that columns inside it mean nothing
+    block   whether the text is folded over lines or has escapes, so that columns inside it
+            mean nothing
     """
 
     text: str
@@ -100,3 +101,17 @@ def text_place(node: Node, column: int, *path: str | int) -> Place:
 def is_broken(node: Node, path: Path) -> bool:
     """Say whether a part on the way to a path was already reported."""
     return any(isinstance(part, BrokenNode) for part in walk(node, path))
+
+
+def holds_broken(node: Node, path: Path) -> bool:
+    """Say whether a part of the value at a path was already reported."""
+    parts = list(walk(node, path))
+    return len(parts) == len(path) + 1 and _has_broken(parts[-1])
+
+
+def _has_broken(node: Node) -> bool:
+    if isinstance(node, ListNode):
+        return any(map(_has_broken, node.items))
+    if isinstance(node, MappingNode):
+        return any(map(_has_broken, node.entries.values()))
+    return isinstance(node, BrokenNode)

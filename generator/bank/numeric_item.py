@@ -197,6 +197,9 @@ class _Preparing:
         except ValueError as error:
             self._report("wrong-value", str(error), "answer", "tolerance")
             return None
+        if amount < 0:
+            self._report("wrong-value", "a tolerance is never negative", "answer", "tolerance")
+            return None
         tolerance = self._tolerance_in(amount, name.strip(), unit)
         if tolerance and tolerance.share == 0 and tolerance.amount < step / 2:
             message = (

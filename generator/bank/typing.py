@@ -7,10 +7,12 @@ from pydantic import ValidationError
 from pydantic_core import ErrorDetails
 
 from generator.bank.nodes import (
+    BrokenNode,
     ListNode,
     MappingNode,
     Node,
     Path,
+    holds_broken,
     is_broken,
     key_place,
     place_of,
@@ -40,7 +42,9 @@ def read_record(kind: type[R], node: Node) -> tuple[R | None, tuple[Problem, ...
 def _problems(kind: type[Record], node: Node, errors: list[ErrorDetails]) -> Iterator[Problem]:
     for error in errors:
         path = tuple(error["loc"])
-        if not is_broken(node, path):
+        # a field that reads a whole list at once complains about the list, not the entry
+        reported = error["type"] == "value_error" and holds_broken(node, path)
+        if not (reported or is_broken(node, path)):
             yield _problem(kind, node, path, error)
 
 
@@ -137,6 +141,8 @@ def as_mapping(node: Node) -> tuple[MappingNode | None, tuple[Problem, ...]]:
     """Give the node as names with values, or say what is there instead."""
     if isinstance(node, MappingNode):
         return node, ()
+    if isinstance(node, BrokenNode):
+        return None, ()
     what = "a list" if isinstance(node, ListNode) else "a piece of text"
     message = f"names with values are expected here, and {what} stands here"
     return None, (Problem(node.place, "error", "wrong-shape", message),)

@@ -9,6 +9,7 @@ from generator.bank.nodes import BrokenNode, ListNode, MappingNode, Node, Scalar
 from generator.diagnostics import Place, Problem
 
 _LOADER = getattr(yaml, "CLoader", yaml.Loader)
+MOST_LEVELS = 30
 
 
 def read_yaml(text: str, path: str) -> tuple[Node | None, tuple[Problem, ...]]:
@@ -22,12 +23,11 @@ def read_yaml(text: str, path: str) -> tuple[Node | None, tuple[Problem, ...]]:
     if tabs:
         return None, tabs
     try:
-        node = reader.document(yaml.parse(text, Loader=_LOADER))
+        node = reader.document(_shallow(yaml.parse(text, Loader=_LOADER)))
     except yaml.MarkedYAMLError as error:
         return None, (*reader.problems, _syntax_problem(error, path))
-    except yaml.YAMLError as error:
-        place = Place(path, 1, 1)
-        return None, (Problem(place, "error", "yaml-form", f"cannot be read: {error}"),)
+    except yaml.reader.ReaderError as error:
+        return None, (_character_problem(text, path, str(error.character)),)
     return node, tuple(reader.problems)
 
 
@@ -44,6 +44,27 @@ def _tab_problems(text: str, path: str) -> tuple[Problem, ...]:
         for number, line in lines
         if "\t" in line
     )
+
+
+def _character_problem(text: str, path: str, character: str) -> Problem:
+    # the reader counts bytes or characters, depending on how it was built; the text does not
+    sign = chr(int(character)) if character.isdigit() else character
+    index = max(text.find(sign), 0)
+    place = Place(path, text.count("\n", 0, index) + 1, index - text.rfind("\n", 0, index))
+    message = f"the character U+{ord(sign):04X} cannot stand in a text file"
+    return Problem(place, "error", "yaml-form", message, "take it out")
+
+
+def _shallow(events: Iterator[yaml.Event]) -> Iterator[yaml.Event]:
+    """Give the events; raises MarkedYAMLError where lists and mappings are nested too deep."""
+    level = 0
+    for event in events:
+        level += isinstance(event, yaml.CollectionStartEvent)
+        level -= isinstance(event, yaml.CollectionEndEvent)
+        if level > MOST_LEVELS:
+            said = f"more than {MOST_LEVELS} levels stand inside each other"
+            raise yaml.MarkedYAMLError(problem=said, problem_mark=event.start_mark)
+        yield event
 
 
 def _syntax_problem(error: yaml.MarkedYAMLError, path: str) -> Problem:
@@ -88,8 +109,12 @@ class _Reader:
 
     def _scalar(self, event: Any, place: Place) -> ScalarNode:
         quoted = event.style in ("'", '"')
+        written = event.end_mark.column - event.start_mark.column - 2
+        escaped = quoted and written != len(event.value)
         block = event.style in ("|", ">") or event.end_mark.line != event.start_mark.line
-        return ScalarNode(event.value, place, place.shifted(1) if quoted else place, block)
+        return ScalarNode(
+            event.value, place, place.shifted(1) if quoted else place, block or escaped
+        )
 
     def _list(self, events: Iterator[yaml.Event], place: Place) -> ListNode:
         items: list[Node] = []
@@ -99,16 +124,19 @@ class _Reader:
             items.append(self._node(event, events))
         return ListNode(tuple(items), place)
 
-    def _mapping(self, events: Iterator[yaml.Event], place: Place) -> MappingNode:
+    def _mapping(self, events: Iterator[yaml.Event], place: Place) -> Node:
         entries: dict[str, Node] = {}
         keys: dict[str, Place] = {}
+        merged = False
         for event in events:
             if isinstance(event, yaml.MappingEndEvent):
                 break
             key = self._node(event, events)
             value = self._node(next(events), events)
             self._enter(key, value, entries, keys, event)
-        return MappingNode(entries, keys, place)
+            merged = merged or (isinstance(key, ScalarNode) and key.text == "<<")
+        # what a merge would have brought must not be reported as missing
+        return BrokenNode(place) if merged else MappingNode(entries, keys, place)
 
     def _enter(
         self,

@@ -50,7 +50,7 @@ def as_annotations(problems: Sequence[Problem]) -> str:
     """Write one workflow-command line per problem, as build services read them."""
     kinds = {"error": "error", "warning": "warning", "note": "notice"}
     return "\n".join(
-        f"::{kinds[p.severity]} file={_escaped(p.place.path)},line={p.place.line},"
+        f"::{kinds[p.severity]} file={_escaped(p.place.path).replace(':', '%3A').replace(',', '%2C')},line={p.place.line},"
         f"col={p.place.column},title={p.rule}::{_escaped(_with_hint(p))}"
         for p in problems
     )

@@ -3,9 +3,10 @@
 from collections.abc import Callable, Sequence
 
 from generator.bank import Bank, Entry
+from generator.bank.checks.options import normal
 from generator.bank.records import Fault
 from generator.questions.from_procedure import DISTRACTORS, Derived
-from generator.questions.lettering import Answer, lettered
+from generator.questions.lettering import Answer, lettered, unlike
 from generator.questions.stream import Stream
 
 Maker = Callable[[Bank, Entry[Fault], Stream], Derived | None]
@@ -35,12 +36,12 @@ def likely_cause(bank: Bank, entry: Entry[Fault], stream: Stream) -> Derived | N
         for other in bank.faults.values()
         if other.name != entry.name and not _linked(entry, other)
         for cause in other.record.causes
-        if cause.keyed and cause.text not in known
+        if cause.keyed
     ]
-    if not own or len(foreign) < DISTRACTORS:
+    wrong = _one_a_title(unlike(stream.shuffled(foreign), known))
+    if not own or len(wrong) < DISTRACTORS:
         return None
     asked = stream.choose(own)
-    wrong = _different_titles(stream.shuffled(foreign))
     answers: list[Answer] = [(asked.text, True, f"Prevent it: {fault.prevention}")]
     answers += [(text, False, f"That leads to '{title}'.") for text, title in wrong[:DISTRACTORS]]
     stem = (
@@ -58,9 +59,9 @@ def right_remedy(bank: Bank, entry: Entry[Fault], stream: Stream) -> Derived | N
         for other in bank.faults.values()
         if other.name != entry.name and other.record.remedy_keyed and not _linked(entry, other)
     ]
-    if not fault.remedy_keyed or len(others) < DISTRACTORS:
+    wrong = unlike(stream.shuffled(others), [fault.remedy])[:DISTRACTORS]
+    if not fault.remedy_keyed or len(wrong) < DISTRACTORS:
         return None
-    wrong = stream.sample(others, DISTRACTORS)
     answers: list[Answer] = [(fault.remedy, True, f"Prevent it: {fault.prevention}")]
     answers += [(text, False, f"That is the remedy for '{title}'.") for text, title in wrong]
     stem = f"{fault.title}: {_sentence(fault.look)} Which remedy fits?"
@@ -94,10 +95,16 @@ def _nearest_first(bank: Bank, entry: Entry[Fault], stream: Stream) -> Sequence[
     near = [look.fault for look in entry.record.look_alikes if look.fault in bank.faults]
     rest = [name for name in sorted(bank.faults) if name != entry.name and name not in near]
     names = dict.fromkeys([*near, *stream.shuffled(rest)])
-    taken = {name.lower() for name in entry.record.other_names}
-    return [
-        bank.faults[name] for name in names if bank.faults[name].record.title.lower() not in taken
-    ]
+    return [bank.faults[name] for name in names if not _same_fault(entry, bank.faults[name])]
+
+
+def _same_fault(one: Entry[Fault], two: Entry[Fault]) -> bool:
+    """Say whether the title of one record is a name of the other."""
+    names, others = (
+        {normal(name) for name in (entry.record.title, *entry.record.other_names)}
+        for entry in (one, two)
+    )
+    return normal(one.record.title) in others or normal(two.record.title) in names
 
 
 def _linked(entry: Entry[Fault], other: Entry[Fault]) -> bool:
@@ -107,7 +114,7 @@ def _linked(entry: Entry[Fault], other: Entry[Fault]) -> bool:
     }
 
 
-def _different_titles(causes: Sequence[tuple[str, str]]) -> list[tuple[str, str]]:
+def _one_a_title(causes: Sequence[tuple[str, str]]) -> list[tuple[str, str]]:
     return list({title: (text, title) for text, title in causes}.values())
 
 

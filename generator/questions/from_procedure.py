@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from generator.bank import Bank, Entry, module_of
 from generator.bank.precedence import closure
 from generator.bank.records import Pair, Procedure
-from generator.questions.lettering import Answer, lettered
+from generator.questions.lettering import Answer, lettered, unlike
 from generator.questions.ordering import Scored, drawable_subsets, order_key, scored_procedure
 from generator.questions.question import Key
 from generator.questions.stream import Stream
@@ -113,14 +113,15 @@ def which_is_missing(bank: Bank, entry: Entry[Procedure], stream: Stream) -> Der
     scored = scored_procedure(entry.record)
     tied = {name for pair in scored.reasons for name in pair}
     places = [p for p in range(1, len(steps) - 1) if steps[p].step in tied]
-    others = _foreign_steps(bank, entry)
+    others = unlike(stream.shuffled(_foreign_steps(bank, entry)), ())
     if not places or len(others) < DISTRACTORS:
         return None
     gap = stream.choose(places)
-    wrong = stream.sample(others, DISTRACTORS)
     reason = next(why for pair, why in scored.reasons.items() if steps[gap].step in pair)
     answers: list[Answer] = [(steps[gap].does, True, reason)]
-    answers += [(text, False, f"That is a step of '{title}'.") for title, text in wrong]
+    answers += [
+        (text, False, f"That is a step of '{title}'.") for text, title in others[:DISTRACTORS]
+    ]
     before, after = _lower(steps[gap - 1].does), _lower(steps[gap + 1].does)
     stem = (
         f"A card for '{entry.record.title}' has lost a step. It stood between "
@@ -133,7 +134,7 @@ def _foreign_steps(bank: Bank, entry: Entry[Procedure]) -> list[tuple[str, str]]
     own = [_words(step.does) for step in entry.record.steps]
     module = module_of(entry.record.objective)
     return [
-        (other.record.title, step.does)
+        (step.does, other.record.title)
         for other in bank.procedures.values()
         if module_of(other.record.objective) != module
         for step in other.record.steps
@@ -143,21 +144,19 @@ def _foreign_steps(bank: Bank, entry: Entry[Procedure]) -> list[tuple[str, str]]
 
 def what_goes_wrong(bank: Bank, entry: Entry[Procedure], stream: Stream) -> Derived | None:
     """Ask what follows when two steps are done the wrong way round."""
-    own = [pair for pair in entry.record.pairs if pair.scores and pair.goes_wrong and pair.harm]
     steps = {step.step: step.does for step in entry.record.steps}
     others = [
         (pair, other.record.title)
         for other in bank.procedures.values()
         if other.name != entry.name
-        for pair in other.record.pairs
-        if pair.scores and pair.goes_wrong and pair.harm
+        for pair in _harmful(other)
     ]
+    harms = {pair.harm for pair, _ in others}
+    own = [pair for pair in _harmful(entry) if len(harms - {pair.harm}) >= DISTRACTORS]
     if not own:
         return None
     asked = stream.choose(own)
     wrong = _different_harms(asked, stream.shuffled(others))
-    if len(wrong) < DISTRACTORS:
-        return None
     answers: list[Answer] = [(asked.goes_wrong or "", True, asked.reason)]
     answers += [
         (pair.goes_wrong or "", False, f"That follows from a slip in '{title}'.")
@@ -168,6 +167,10 @@ def what_goes_wrong(bank: Bank, entry: Entry[Procedure], stream: Stream) -> Deri
         f"'{_lower(steps[asked.first])}'. What is likely to go wrong?"
     )
     return Derived("choice", "diagnose", stem, lettered(answers, stream))
+
+
+def _harmful(entry: Entry[Procedure]) -> list[Pair]:
+    return [pair for pair in entry.record.pairs if pair.scores and pair.goes_wrong and pair.harm]
 
 
 def _different_harms(asked: Pair, others: Sequence[tuple[Pair, str]]) -> list[tuple[Pair, str]]:

@@ -18,12 +18,11 @@ NEIGHBOURS = 2
 def look_up(bank: Bank, entry: Entry[Table], stream: Stream) -> tuple[Derived, Exhibit] | None:
     """Print the table and ask for one value of it."""
     table, rows = entry.record, table_rows(entry)
-    if not table.look_up or len(rows) < 3:
-        return None
     names = [column.name for column in table.columns]
-    asked = stream.choose(table.look_up)
-    given, wanted = names.index(asked.from_column), names.index(asked.to_column)
-    row = stream.below(len(rows))
+    cases = _cases(table, rows)
+    if not cases:
+        return None
+    given, wanted, row = stream.choose(cases)
     key = _key(table, rows, row, given, wanted, stream)
     unit = _unit_words(table, wanted)
     stem = (
@@ -34,12 +33,38 @@ def look_up(bank: Bank, entry: Entry[Table], stream: Stream) -> tuple[Derived, E
     return Derived(kind, "apply", stem, key), Exhibit(table.title, tuple(names), tuple(rows))
 
 
+def _cases(table: Table, rows: Sequence[tuple[str, ...]]) -> list[tuple[int, int, int]]:
+    """Give column given, column wanted and row of every look-up with one clear answer.
+
+    A table asks for one kind of answer, so that a plan can count on it: numbers where it has any.
+    """
+    names = [column.name for column in table.columns]
+    clear = [
+        (names.index(asked.from_column), names.index(asked.to_column), row)
+        for asked in table.look_up
+        for row in range(len(rows))
+    ]
+    clear = [case for case in clear if _is_clear(rows, *case)]
+    return [case for case in clear if _number(table, rows, *case[1:]) is not None] or clear
+
+
+def _is_clear(rows: Sequence[tuple[str, ...]], given: int, wanted: int, row: int) -> bool:
+    times = sum(other[given] == rows[row][given] for other in rows)
+    return times == 1 and len(_neighbours(rows, row, wanted)) == NEIGHBOURS
+
+
+def _number(
+    table: Table, rows: Sequence[tuple[str, ...]], wanted: int, row: int
+) -> Fraction | None:
+    return None if table.columns[wanted].unit == "text" else read_number(rows[row][wanted])
+
+
 def _key(
     table: Table, rows: Sequence[tuple[str, ...]], row: int, given: int, wanted: int, s: Stream
 ) -> Key:
-    value = read_number(rows[row][wanted])
+    value = _number(table, rows, wanted, row)
     near = _neighbours(rows, row, wanted)
-    if value is None or table.columns[wanted].unit == "text":
+    if value is None:
         others = [(rows[i][wanted], False, _row_says(table, rows[i], given)) for i in near]
         return lettered([(rows[row][wanted], True, "Read straight across the row."), *others], s)
     step = _last_place(rows[row][wanted])

@@ -2,6 +2,7 @@
 
 from collections.abc import Iterable, Sequence
 
+from generator.bank.checks.options import normal
 from generator.bank.records import ChoiceItem, MatchItem, MultipleResponseItem
 from generator.questions.question import LETTERS, ChoiceKey, MatchKey, ShownOption
 from generator.questions.stream import Stream
@@ -11,14 +12,13 @@ Answer = tuple[str, bool, str]
 
 def lettered(answers: Iterable[Answer], stream: Stream) -> ChoiceKey:
     """Give options (text, right, says) in a drawn order, or by number where all are numbers."""
-    listed = list(answers)
-    numbers = [n for text, _, _ in listed if (n := _leading_number(text)) is not None]
-    if len(numbers) == len(listed):
-        ordered: Sequence[Answer] = [
-            answer for _, answer in sorted(zip(numbers, listed, strict=True), key=lambda p: p[0])
+    # shuffled first, so that options with the same leading number do not keep the author's order
+    ordered: Sequence[Answer] = stream.shuffled(tuple(answers))
+    numbers = [n for text, _, _ in ordered if (n := _leading_number(text)) is not None]
+    if len(numbers) == len(ordered):
+        ordered = [
+            answer for _, answer in sorted(zip(numbers, ordered, strict=True), key=lambda p: p[0])
         ]
-    else:
-        ordered = stream.shuffled(listed)
     return ChoiceKey(
         tuple(
             ShownOption(LETTERS[place], text, right, says)
@@ -33,6 +33,17 @@ def _leading_number(text: str) -> float | None:
         return float(word)
     except ValueError:
         return None
+
+
+def unlike(candidates: Iterable[tuple[str, str]], taken: Iterable[str]) -> list[tuple[str, str]]:
+    """Give the (text, origin) whose text reads differently from those taken and one another."""
+    seen = {normal(text) for text in taken}
+    kept = []
+    for text, origin in candidates:
+        if normal(text) not in seen:
+            seen.add(normal(text))
+            kept.append((text, origin))
+    return kept
 
 
 def item_options(item: ChoiceItem | MultipleResponseItem, stream: Stream) -> ChoiceKey:

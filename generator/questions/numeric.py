@@ -2,10 +2,11 @@
 
 from collections.abc import Collection, Mapping
 from fractions import Fraction
+from itertools import islice
 
 from generator.bank import Entry
 from generator.bank.numeric_item import PreparedItem, Value, prepare
-from generator.bank.numeric_solution import Solution, solve
+from generator.bank.numeric_solution import Solution, all_sets, solve
 from generator.bank.records import NumericItem
 from generator.quantities import Band, number_text, quantity_text, round_to_step
 from generator.questions.question import NumericKey, SolvedSlip
@@ -14,6 +15,7 @@ from generator.questions.working import value_text, working_lines
 from generator.refinishing.catalogue import CATALOGUE
 
 MOST_ATTEMPTS = 200
+MOST_WALKED = 2000
 Draw = tuple[tuple[str, str], ...]
 
 
@@ -37,7 +39,8 @@ def draw_solution(
     salt   the edition, so that a new edition draws anew
     form   the form's label
     taken  draws already given away, which are passed over while others can be had
-    Each value is a function of (salt, form, item, name, attempt) alone.
+    Each value is a function of (salt, form, item, name, attempt) alone. Where chance meets only
+    taken draws, the first free one of the grid is given.
     """
     spare: Solution | None = None
     for attempt in range(MOST_ATTEMPTS):
@@ -49,7 +52,16 @@ def draw_solution(
             spare = spare or solution
     if spare is None:
         raise NothingToDraw(f"{item.name}: no accepted values in {MOST_ATTEMPTS} attempts")
-    return spare
+    return _first_free(item, taken) or spare
+
+
+def _first_free(item: PreparedItem, taken: Collection[Draw]) -> Solution | None:
+    for values in islice(all_sets(item), MOST_WALKED):
+        if draw_of(values) not in taken:
+            solution = solve(item, values, CATALOGUE)
+            if isinstance(solution, Solution):
+                return solution
+    return None
 
 
 def _values(item: PreparedItem, salt: str, form: str, attempt: int) -> Mapping[str, Value]:

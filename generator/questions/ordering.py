@@ -4,7 +4,7 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from itertools import combinations
 
-from generator.bank.precedence import chain, count_orders, direct, within, without
+from generator.bank.precedence import chain, count_orders, direct, is_legal, within, without
 from generator.bank.records import OrderItem, OrderPair, Pair, Procedure
 from generator.questions.question import LETTERS, OrderKey, ShownPair
 from generator.questions.stream import Stream
@@ -53,8 +53,8 @@ def _scored(steps: Mapping[str, str], pairs: Sequence[Pair | OrderPair]) -> Scor
 def drawable_subsets(scored: Scored) -> tuple[tuple[str, ...], ...]:
     """Give the sets of steps of which few enough orders are right to ask for one.
 
-    Sets where every step is tied to another come first in size; a set with one right order only
-    or with more than MOST_ORDERS is left out only when it has too many.
+    Every step of a set is tied to another one. Of the sizes from MOST_STEPS down to FEWEST_STEPS
+    the largest that has such a set is used.
     """
     names = tuple(scored.steps)
     sizes = range(min(MOST_STEPS, len(names)), FEWEST_STEPS - 1, -1)
@@ -74,10 +74,11 @@ def _is_drawable(steps: Sequence[str], scored: Scored) -> bool:
 def order_key(scored: Scored, steps: Sequence[str], stream: Stream) -> OrderKey:
     """Give the lettered steps in a drawn order, with every pair that scores."""
     shuffled = stream.shuffled(steps)
-    if shuffled == tuple(steps):
+    pairs = within(scored.reasons, steps)
+    if is_legal(shuffled, pairs):
+        # a right order turned round breaks every pair, so doing nothing never scores
         shuffled = tuple(reversed(shuffled))
     letters = {name: LETTERS[place] for place, name in enumerate(shuffled)}
-    pairs = within(scored.reasons, steps)
     shown = sorted(direct(pairs), key=lambda pair: (letters[pair[0]], letters[pair[1]]))
     return OrderKey(
         steps=tuple((letters[name], scored.steps[name]) for name in shuffled),

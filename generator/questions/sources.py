@@ -6,10 +6,9 @@ from generator.bank import Bank, Entry
 from generator.bank.records import Source, SourceTag
 from generator.questions.question import ShownSource
 
-COMMON_PRACTICE = (
-    "Common practice in the trade; no published source. The product's data sheet governs."
-)
-FROM_MEMORY = "From memory; the published source was not read again. Not used in exam papers."
+# readers put the words for the tag in front of these
+COMMON_PRACTICE = "the product's data sheet governs"
+FROM_MEMORY = "never decides a mark in an exam paper"
 
 
 def shown_sources(bank: Bank, tags: Iterable[SourceTag]) -> tuple[ShownSource, ...]:

@@ -8,10 +8,13 @@ NUMERIC_VARIANTS = 6
 DERIVED_VARIANTS = 2
 
 
-def study_questions(bank: Bank, module: str) -> list[list[Plain]]:
-    """Give a module's study questions; each inner list holds the variants of one."""
-    mine = [a for a in askables(bank) if a.module == module and a.pool in ("study", "both")]
-    return [variants for askable in mine if (variants := _variants(askable))]
+def study_questions(bank: Bank) -> dict[str, list[list[Plain]]]:
+    """Give the study questions of each module; each inner list holds the variants of one."""
+    found: dict[str, list[list[Plain]]] = {module.module: [] for module in bank.modules}
+    for askable in askables(bank):
+        if askable.pool in ("study", "both") and askable.module in found:
+            found[askable.module].append(_variants(askable))
+    return found
 
 
 def _variants(askable: Askable) -> list[Plain]:

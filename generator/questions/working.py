@@ -117,7 +117,7 @@ class _Writer:
         left = self.text(node.left, tight=times)
         right_tight = times or node.operator == "-"
         right = self.text(node.right, tight=right_tight)
-        if node.operator == "/" and isinstance(node.right, OperationNode) and "(" not in right[:1]:
+        if node.operator == "/" and _is_product(node.right):
             right = f"({right})"
         line = f"{left} {_SIGNS[node.operator]} {right}"
         return f"({line})" if tight and node.operator in "+-" else line
@@ -129,6 +129,10 @@ class _Writer:
         relation = CATALOGUE[node.relation]
         unit = relation.results[str(pick_result(node, relation))]
         return short_quantity(value.to(unit).number, unit)
+
+
+def _is_product(node: Node) -> bool:
+    return isinstance(node, OperationNode) and node.operator in "*/"
 
 
 def value_text(value: Value) -> str:

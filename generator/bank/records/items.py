@@ -118,7 +118,8 @@ class OrderItem(Item):
     """Steps to be put in order; every order that keeps the scoring pairs is right."""
 
     kind: Literal["order"]
-    steps: Annotated[tuple[OrderStep, ...], Field(min_length=3)]
+    # counting the legal orders doubles with each step, and nobody sorts more than ten lines
+    steps: Annotated[tuple[OrderStep, ...], Field(min_length=3, max_length=10)]
     pairs: Annotated[tuple[OrderPair, ...], Field(min_length=1)]
 
 

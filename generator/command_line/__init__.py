@@ -1,0 +1,1 @@
+"""The commands, one file each, with no logic of their own."""

@@ -1,0 +1,53 @@
+"""`guidecoat build`."""
+
+import sys
+
+import click
+
+from generator.assembly import build_forms, shortages
+from generator.bank import Bank
+from generator.command_line.papers import paper_files
+from generator.command_line.project import Project, find_project, sound_bank, stop_with
+from generator.command_line.writing import replace_folder, write_files
+from generator.printing import PrintingRefused
+
+SPECIMEN = "specimen"
+
+
+@click.command()
+def build() -> None:
+    """Check the bank, build the course into site/ and a specimen quiz with key into printed/.
+
+    Example: guidecoat build
+
+    A bank with errors leaves the earlier site as it was.
+    """
+    from generator.website.engine import SiteRefused, build_into
+
+    project = find_project()
+    bank = sound_bank(project)
+    papers = _specimen(project, bank)
+    try:
+        replace_folder(project.site, lambda new: build_into(project.root / "mkdocs.yml", new))
+    except SiteRefused as error:
+        click.echo(f"the site could not be built: {error}", err=True)
+        sys.exit(1)
+    pages = sum(1 for _ in project.site.rglob("*.html"))
+    click.echo(f"site/index.html and {pages - 1} more pages")
+    for path in write_files(project.printed, papers):
+        click.echo(path.relative_to(project.root))
+
+
+def _specimen(project: Project, bank: Bank) -> dict[str, bytes]:
+    entry = bank.blueprints.get(SPECIMEN)
+    if entry is None:
+        raise click.UsageError(f"the bank has no blueprint '{SPECIMEN}'")
+    short = shortages(entry, bank)
+    if short:
+        stop_with(project, short)
+    (form,) = build_forms(bank, entry, SPECIMEN, ("A",))
+    try:
+        return dict(paper_files(project, form, "a4"))
+    except PrintingRefused as error:
+        click.echo(f"the specimen could not be set: {error}", err=True)
+        sys.exit(1)

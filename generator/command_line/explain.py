@@ -1,0 +1,25 @@
+"""`guidecoat explain`."""
+
+import click
+
+from generator.bank.checks import RULES
+from generator.diagnostics import did_you_mean
+
+
+@click.command()
+@click.argument("rule", required=False)
+def explain(rule: str | None) -> None:
+    """Say what a check means, with a wrong and a right example.
+
+    Example: guidecoat explain slip-in-band
+
+    Without a rule it lists all of them.
+    """
+    if rule is None:
+        for name, known in RULES.items():
+            click.echo(f"{name:26} {known.severity:8} {known.why}")
+        return
+    if rule not in RULES:
+        hint = did_you_mean(rule, RULES) or "run 'guidecoat explain' for the list"
+        raise click.UsageError(f"there is no rule '{rule}'; {hint}")
+    click.echo(RULES[rule].page(), nl=False)

@@ -1,0 +1,20 @@
+"""`guidecoat serve`."""
+
+import click
+
+from generator.command_line.project import find_project
+
+
+@click.command()
+@click.option("--address", default="127.0.0.1:8000", help="Where to serve, as host:port.")
+def serve(address: str) -> None:
+    """Show the course live; edits to lessons, bank and theme reload the page.
+
+    Example: guidecoat serve --address 127.0.0.1:8010
+    """
+    from generator.website.engine import preview
+
+    host, _, port = address.rpartition(":")
+    if not host or not port.isdigit():
+        raise click.UsageError(f"'{address}' is not host:port, such as 127.0.0.1:8000")
+    preview(find_project().root / "mkdocs.yml", address)

@@ -1,0 +1,140 @@
+"""Choose what an answer key shows: the answer, what else is accepted, and why."""
+
+from collections.abc import Callable, Mapping
+from typing import Any
+
+from generator.printing.form_facts import counted, form_facts, marks_text, total_marks
+from generator.printing.markup import block_nodes, inline_nodes
+from generator.printing.paper_content import lettered, shown_question
+
+_TAGS = {
+    "published": "Published source",
+    "common_practice": "Common practice in the trade, no published source",
+    "from_memory": "From memory, not checked against a document",
+}
+_PAIR_CLASSES = {"danger": "protects people", "ruins": "saves the work"}
+
+
+def answer_key_content(form: Mapping[str, Any]) -> dict[str, Any]:
+    """Choose the content of an answer key; `form` is the plain JSON of one form."""
+    return form_facts(form) | {
+        "summary": f"{marks_text(total_marks(form))} in all. Pass: "
+        f"{marks_text(int(form['pass_marks']))} ({form['pass_percent']} %).",
+        "questions": [_question(entry) for entry in form["questions"]],
+    }
+
+
+def short_answer(question: Mapping[str, Any]) -> str:
+    """Write the answer of a question in a few characters for the list at the top of the key."""
+    return _SHORT[question["kind"]](question["key"])
+
+
+def _question(entry: Mapping[str, Any]) -> dict[str, Any]:
+    question = entry["question"]
+    return shown_question(question) | {
+        "number": str(entry["number"]),
+        "marks": marks_text(int(entry["marks"])),
+        "name": question["id"],
+        "safety": bool(question["safety"]),
+        "short": short_answer(question),
+        "sources": [_source(source) for source in question["sources"]],
+        "key": _SOLUTIONS[question["kind"]](question["key"]),
+    }
+
+
+def _source(source: Mapping[str, Any]) -> dict[str, str]:
+    return {"tag": _TAGS[source["tag"]], "text": str(source.get("text") or "")}
+
+
+def _says(key: Mapping[str, Any]) -> list[Any] | None:
+    return block_nodes(key["says"]) if key.get("says") else None
+
+
+def _number(key: Mapping[str, Any]) -> dict[str, Any]:
+    unit = key["unit_symbol"]
+    return {
+        "shown": _with_unit(key["shown"], unit),
+        "band": key["band_text"],
+        "working": list(key["working"]),
+        "says": _says(key),
+        "slips": [
+            {"shown": _with_unit(slip["shown"], unit), "says": inline_nodes(slip["says"])}
+            for slip in key["slips"]
+        ],
+    }
+
+
+def _options(key: Mapping[str, Any]) -> dict[str, Any]:
+    options = [
+        {"mark": option["letter"], "text": inline_nodes(option["text"])}
+        | {"right": option["right"], "says": inline_nodes(option["says"])}
+        for option in key["options"]
+    ]
+    return {"options": options}
+
+
+def _order(key: Mapping[str, Any]) -> dict[str, Any]:
+    texts = {step["mark"]: step["text"] for step in lettered(key["steps"])}
+    pairs = [
+        {"first": pair["first"], "then": pair["then"], "reason": inline_nodes(pair["reason"])}
+        | {"class": _PAIR_CLASSES[pair["class"]]}
+        for pair in key["pairs"]
+    ]
+    orders = int(key["orders"])
+    return {
+        "one_order": [{"mark": letter, "text": texts[letter]} for letter in key["one_order"]],
+        "orders": f"{counted(orders, 'order is', 'orders are')} right.",
+        "rule": inline_nodes(key["rule"]),
+        "pairs": pairs,
+    }
+
+
+def _match(key: Mapping[str, Any]) -> dict[str, Any]:
+    right = {entry["mark"]: entry["text"] for entry in lettered(key["right"])}
+    rows = [
+        {"number": left["mark"], "left": left["text"], "letter": key["answers"][left["mark"]]}
+        | {"right": right[key["answers"][left["mark"]]]}
+        | {"says": inline_nodes(key["says"].get(left["mark"], ""))}
+        for left in lettered(key["left"], "number")
+    ]
+    return {"rows": rows}
+
+
+def _written(key: Mapping[str, Any]) -> dict[str, Any]:
+    points = [
+        {"marks": marks_text(int(point["marks"])), "text": inline_nodes(point["text"])}
+        for point in key["points"]
+    ]
+    return {"points": points, "model": block_nodes(key["model"])}
+
+
+def _with_unit(number: str, unit: str) -> str:
+    return f"{number}\u00a0{unit}" if unit else str(number)
+
+
+def _right_letters(key: Mapping[str, Any]) -> str:
+    return " ".join(option["letter"] for option in key["options"] if option["right"])
+
+
+def _short_match(key: Mapping[str, Any]) -> str:
+    return "  ".join(f"{number}{letter}" for number, letter in key["answers"].items())
+
+
+_Short = Callable[[Mapping[str, Any]], str]
+_SHORT: dict[str, _Short] = {
+    "numeric": lambda key: _with_unit(key["shown"], key["unit_symbol"]),
+    "choice": _right_letters,
+    "multiple_response": _right_letters,
+    "order": lambda key: " ".join(key["one_order"]) + (" *" if int(key["orders"]) > 1 else ""),
+    "match": _short_match,
+    "written": lambda key: "see below",
+}
+
+_SOLUTIONS: dict[str, Callable[[Mapping[str, Any]], dict[str, Any]]] = {
+    "numeric": _number,
+    "choice": _options,
+    "multiple_response": _options,
+    "order": _order,
+    "match": _match,
+    "written": _written,
+}

@@ -1,0 +1,56 @@
+"""Run the typesetter: the one place that knows which engine makes the PDF."""
+
+import json
+from collections.abc import Mapping
+from functools import cache
+from pathlib import Path
+from typing import Any
+
+import typst
+
+TEMPLATES = Path(__file__).parent / "templates"
+FAMILIES = ("Hepta Slab", "Familjen Grotesk", "Sometype Mono", "Guidecoat Symbols")
+# A fixed moment keeps the bytes of a paper the same on every run.
+_TIMESTAMP = 0
+
+
+class PrintingRefused(ValueError):
+    """A paper cannot be printed; the message says why and what to change."""
+
+
+def typeset(template: str, content: Mapping[str, Any], *, fonts: Path) -> bytes:
+    """Set one document and return its PDF.
+
+    `template` names a file of `TEMPLATES` without its ending; `content` is plain JSON.
+    Raises PrintingRefused when a font is missing or the engine cannot make an accessible PDF.
+    """
+    compiler = _compiler(fonts.resolve())
+    try:
+        made, warnings = compiler.compile_with_warnings(
+            input=TEMPLATES / f"{template}.typ",
+            format="pdf",
+            sys_inputs={"content": json.dumps(content)},
+            pdf_standards="ua-1",
+            timestamp=_TIMESTAMP,
+        )
+    except typst.TypstError as refused:
+        reason = " ".join((refused.message, *refused.hints))
+        raise _refusal(template, content, reason) from refused
+    if warnings or not isinstance(made, bytes):
+        raise _refusal(template, content, "; ".join(map(str, warnings)) or "no single PDF")
+    return made
+
+
+@cache
+def _compiler(fonts: Path) -> typst.Compiler:
+    # One engine for all papers of a run: it reads fonts and templates once.
+    known = typst.Fonts(include_system_fonts=False, font_paths=[fonts])
+    missing = sorted(set(FAMILIES) - set(known.families()))
+    if missing:
+        raise PrintingRefused(f"No font file in {fonts} for: {', '.join(missing)}.")
+    return typst.Compiler(root=TEMPLATES, font_paths=known, ignore_system_fonts=True)
+
+
+def _refusal(template: str, content: Mapping[str, Any], reason: str) -> PrintingRefused:
+    document = template.replace("_", " ")
+    return PrintingRefused(f"Cannot print the {document} of form {content.get('form')}: {reason}.")

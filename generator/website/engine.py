@@ -1,0 +1,46 @@
+"""Runs the site engine: one build into a folder, or a live preview."""
+
+import logging
+from pathlib import Path
+
+from mkdocs.commands.build import build
+from mkdocs.commands.serve import serve
+from mkdocs.config import load_config
+from mkdocs.exceptions import Abort, BuildError, ConfigurationError
+
+
+class SiteRefused(Exception):
+    """The site could not be built; the text says why."""
+
+
+def build_into(config_file: Path, target: Path) -> None:
+    """Build the site of a configuration into a folder; raises SiteRefused with the reason."""
+    heard = _Listener()
+    log = logging.getLogger("mkdocs")
+    log.addHandler(heard)
+    try:
+        config = load_config(str(config_file), site_dir=str(target))
+        config.plugins.on_startup(command="build", dirty=False)
+        build(config)
+        config.plugins.on_shutdown()
+    except (Abort, BuildError, ConfigurationError) as error:
+        raise SiteRefused("\n".join([*heard.lines, str(error)]).strip()) from error
+    finally:
+        log.removeHandler(heard)
+
+
+def preview(config_file: Path, address: str) -> None:
+    """Serve the site and rebuild it whenever lessons, bank or theme change."""
+    logging.basicConfig(level=logging.INFO, format="%(message)s")
+    serve(config_file=str(config_file), livereload=True, dev_addr=address)
+
+
+class _Listener(logging.Handler):
+    """Keeps what the engine complains about, for the message."""
+
+    def __init__(self) -> None:
+        super().__init__(level=logging.WARNING)
+        self.lines: list[str] = []
+
+    def emit(self, record: logging.LogRecord) -> None:
+        self.lines.append(record.getMessage())

@@ -1,0 +1,24 @@
+"""Figures by name: drawn by hand beside the lessons, or computed from the relations."""
+
+from collections.abc import Callable, Mapping
+
+from generator.website.course import Course
+from generator.website.figures_abrasives import grade_ladder
+from generator.website.figures_climate import dew_chart
+from generator.website.figures_film import film_stack, wet_dry_bars
+from generator.website.figures_mixing import cup_marks
+
+COMPUTED: Mapping[str, Callable[[], str]] = {
+    "film_stack": film_stack,
+    "grade_ladder": grade_ladder,
+    "cup_marks": cup_marks,
+    "dew_chart": dew_chart,
+    "wet_dry_bars": wet_dry_bars,
+}
+
+
+def drawn_figure(name: str, course: Course) -> str | None:
+    """Give the SVG of a figure; nothing when there is none."""
+    if name in course.figures:
+        return course.figures[name]
+    return COMPUTED[name]() if name in COMPUTED else None

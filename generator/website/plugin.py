@@ -1,0 +1,73 @@
+"""The only file that knows MkDocs: it hands finished pages over and keeps the rest out."""
+
+from pathlib import Path
+from typing import Any
+
+from mkdocs.config import config_options
+from mkdocs.config.base import Config
+from mkdocs.config.defaults import MkDocsConfig
+from mkdocs.exceptions import PluginError
+from mkdocs.plugins import BasePlugin
+from mkdocs.structure.files import File, Files
+from mkdocs.structure.pages import Page
+from mkdocs.structure.toc import AnchorLink, TableOfContents
+
+from generator.diagnostics import as_text, has_errors
+from generator.website.draft import BuiltPage
+from generator.website.gather import line_reader, read_course
+from generator.website.site import Site, build_site
+
+NO_SITE = Site((), ())
+NOT_FOR_THE_SITE = ("sitemap.xml", "fonts_print/", "blocks/", "pages/", "questions/", "figures/")
+
+
+class CourseOptions(Config):  # type: ignore[no-untyped-call]
+    """Where the question bank is, from the folder of mkdocs.yml."""
+
+    question_bank = config_options.Dir(default="question_bank", exists=True)
+
+
+class CoursePlugin(BasePlugin[CourseOptions]):  # type: ignore[no-untyped-call]
+    """Gives MkDocs the pages of the course as files that exist only in memory."""
+
+    def on_config(self, config: MkDocsConfig) -> MkDocsConfig:
+        """Leave out the sitemap, whose date would differ from build to build."""
+        config.theme.static_templates.discard("sitemap.xml")
+        return config
+
+    def on_files(self, files: Files, *, config: MkDocsConfig) -> Files:
+        """Replace the author's files by the built pages; keep the theme's assets."""
+        self._pages = self._built(config)
+        kept = [file for file in files if _is_asset(file)]
+        made = [File.generated(config, _source_name(path), content="") for path in self._pages]
+        return Files([*kept, *made])
+
+    def on_page_content(self, html: str, *, page: Page, config: MkDocsConfig, files: Files) -> str:
+        """Give the page its finished HTML, its title and its contents list."""
+        built = self._pages[page.file.dest_uri]
+        page.title = built.title
+        page.toc = TableOfContents([AnchorLink(h.text, h.anchor, 1) for h in built.contents])
+        return built.html
+
+    def on_page_context(self, context: Any, *, page: Page, config: MkDocsConfig, nav: Any) -> Any:
+        """Let the page frame know what it frames."""
+        context["built"] = self._pages[page.file.dest_uri]
+        return context
+
+    def _built(self, config: MkDocsConfig) -> dict[str, BuiltPage]:
+        course, problems = read_course(Path(self.config.question_bank), Path(config.docs_dir))
+        site = build_site(course, Path(str(config.theme.custom_dir))) if course else NO_SITE
+        found = (*problems, *site.problems)
+        if has_errors(found):
+            raise PluginError(
+                "\n" + as_text(found, line_reader(Path(config.config_file_path).parent))
+            )
+        return {page.path: page for page in site.pages}
+
+
+def _is_asset(file: File) -> bool:
+    return not file.is_documentation_page() and not file.src_uri.startswith(NOT_FOR_THE_SITE)
+
+
+def _source_name(path: str) -> str:
+    return path.removesuffix(".html") + ".md"

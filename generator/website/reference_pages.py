@@ -1,0 +1,111 @@
+"""Reference pages: glossary, sources, procedures, faults, tables, relations and cautions."""
+
+from collections.abc import Callable, Iterable, Mapping
+from typing import NamedTuple
+
+from generator.bank.records import Fault, Module, Procedure, Table
+from generator.refinishing.catalogue import CATALOGUE
+from generator.website.blocks import fault_html, procedure_html, table_html
+from generator.website.course import Course
+from generator.website.desk import Desk
+from generator.website.draft import BuiltPage, Draft, Heading
+from generator.website.worked import readable, relation_tags
+
+
+class Shelf(NamedTuple):
+    """One kind of record and how it is shown."""
+
+    name: str
+    title: str
+    intro: str
+    records: Mapping[str, Procedure] | Mapping[str, Fault] | Mapping[str, Table]
+    card: Callable[[str, Draft, Desk], str | None]
+
+
+def shelves(course: Course) -> tuple[Shelf, ...]:
+    """Give the kinds of record that have a page of their own."""
+    return (
+        Shelf("procedures", "Procedures", "Every job of the course, step by step.",
+              course.procedures, procedure_html),
+        Shelf("faults", "Faults", "What you see, why it came, and what to do about it.",
+              course.faults, fault_html),
+        Shelf("tables", "Tables", "Published tables, each with its source.",
+              course.tables, table_html),
+    )  # fmt: skip
+
+
+def glossary_page(desk: Desk) -> BuiltPage:
+    """List every term of the trade in plain words."""
+    terms = sorted(desk.course.terms.items(), key=lambda entry: entry[1].term.lower())
+    draft = desk.draft("question_bank/glossary.yml")
+    html = desk.fill("pages/glossary.html", draft, terms=terms)
+    return BuiltPage("glossary.html", html, "Glossary", "reference")
+
+
+def sources_page(desk: Desk) -> BuiltPage:
+    """List every source with what is known about it."""
+    entries = sorted(desk.course.sources.items(), key=lambda entry: entry[1].document.lower())
+    draft = desk.draft("question_bank/sources.yml")
+    html = desk.fill("pages/sources.html", draft, entries=entries)
+    return BuiltPage("sources.html", html, "Sources", "reference")
+
+
+def relations_page(desk: Desk) -> BuiltPage:
+    """List every relation of the catalogue with its equation, units, limits and source."""
+    entries = [
+        {"name": readable(name), "anchor": name, "relation": found, "tags": relation_tags(found)}
+        for name, found in sorted(CATALOGUE.items())
+    ]
+    draft = desk.draft("generator/refinishing/catalogue.py")
+    html = desk.fill("pages/relations.html", draft, entries=entries, readable=readable)
+    return BuiltPage("relations.html", html, "Relations", "reference")
+
+
+def card_page(shelf: Shelf, desk: Desk) -> BuiltPage:
+    """Show every record of a kind, grouped by module."""
+    draft = desk.draft("")
+    groups = [
+        {
+            "anchor": f"of-{module.module}",
+            "text": module.title,
+            "cards": [(name, _card(shelf, name, draft, desk)) for name in names],
+        }
+        for module, names in _by_module(shelf, desk.course.modules)
+    ]
+    contents = tuple(Heading(2, str(group["anchor"]), str(group["text"])) for group in groups)
+    html = desk.fill("pages/cards.html", draft, title=shelf.title, intro=shelf.intro, groups=groups)
+    return BuiltPage(f"{shelf.name}.html", html, shelf.title, "reference", contents)
+
+
+def _card(shelf: Shelf, name: str, draft: Draft, desk: Desk) -> str:
+    draft.path = f"question_bank/{shelf.name}/{name}.yml"
+    return shelf.card(name, draft, desk) or ""
+
+
+def _by_module(shelf: Shelf, modules: tuple[Module, ...]) -> Iterable[tuple[Module, list[str]]]:
+    for module in modules:
+        names = [
+            name
+            for name, record in shelf.records.items()
+            if record.objective.partition("/")[0] == module.module
+        ]
+        if names:
+            yield module, names
+
+
+def cautions_page(desk: Desk, cautions: Mapping[str, tuple[str, ...]]) -> BuiltPage:
+    """Gather every caution of the lessons and procedures, module by module."""
+    groups = []
+    for module in desk.course.modules:
+        own = cautions.get(module.module, ())
+        texts = dict.fromkeys((*own, *_procedure_cautions(desk.course, module.module)))
+        if texts:
+            groups.append({"module": module, "texts": tuple(texts)})
+    html = desk.fill("pages/cautions.html", desk.draft("course"), groups=groups)
+    return BuiltPage("cautions.html", html, "Cautions", "reference")
+
+
+def _procedure_cautions(course: Course, module: str) -> Iterable[str]:
+    for record in course.procedures.values():
+        if record.objective.partition("/")[0] == module:
+            yield from record.cautions

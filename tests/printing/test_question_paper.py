@@ -1,0 +1,178 @@
+"""The question paper shows all questions, and nothing of the key."""
+
+import copy
+
+import pytest
+
+from generator.printing import PrintingRefused, answer_key, answer_sheet, question_paper
+from tests.printing.form_for_tests import CHOICE, KINDS, SECRETS, WRITTEN, form_of, full_form
+from tests.printing.pdf_reading import FONTS, page_texts, squeezed, whole_text
+
+
+def _paper(form, **more):
+    return question_paper(form, **({"paper": "a4", "fonts": FONTS} | more))
+
+
+def _with_another_key(form):
+    """Change every secret of a form and keep what the learner may see."""
+    changed = copy.deepcopy(form)
+    for entry in changed["questions"]:
+        key = entry["question"]["key"]
+        entry["question"]["sources"] = [{"tag": "published", "text": "Other", "key": "other"}]
+        entry["question"]["id"] = "other/other/other"
+        for option in key.get("options", ()):
+            option.update(right=not option["right"], says="Other feedback.")
+        for name in ("shown", "low", "high", "band_text", "rule", "model", "orders"):
+            key.update({name: "9"} if name in key else {})
+        for name in ("working", "slips", "pairs"):
+            key.update({name: []} if name in key else {})
+        if "one_order" in key:
+            key["one_order"] = key["one_order"][::-1]
+        if "answers" in key:
+            key["answers"] = dict.fromkeys(key["answers"], "A")
+        if "says" in key:
+            key["says"] = {} if "answers" in key else "Other feedback."
+        for point in key.get("points", ()):
+            point["text"] = "Other point"
+    return changed
+
+
+@pytest.mark.parametrize("made", [question_paper, answer_sheet])
+def test_what_the_learner_gets_does_not_depend_on_the_key(made):
+    form, other = form_of(*KINDS), _with_another_key(form_of(*KINDS))
+    assert other != form
+    assert made(form, paper="a4", fonts=FONTS) == made(other, paper="a4", fonts=FONTS)
+
+
+@pytest.mark.parametrize("made", [question_paper, answer_sheet])
+def test_no_secret_of_the_key_is_on_the_page(made):
+    text = squeezed(whole_text(made(full_form(), paper="a4", fonts=FONTS)))
+    assert [secret for secret in SECRETS if squeezed(secret) in text] == []
+
+
+def test_the_secrets_looked_for_are_those_of_the_key():
+    text = squeezed(whole_text(answer_key(full_form(), paper="a4", fonts=FONTS)))
+    assert [secret for secret in SECRETS if squeezed(secret) not in text] == []
+
+
+def test_every_question_shows_number_marks_and_stem():
+    text = whole_text(_paper(full_form()))
+    for entry in full_form()["questions"]:
+        assert f"Question {entry['number']} " in text
+    for question in KINDS:
+        stem = question["stem"].replace("**", "").replace("\u00a0", " ")
+        assert squeezed(stem) in squeezed(text)
+    assert text.count("written answer · 2 marks") == 2
+    assert text.count("· 1 mark ") == 18
+
+
+def test_options_steps_and_match_sides_are_lettered():
+    text = whole_text(_paper(form_of(*KINDS)))
+    for line in (
+        "A Degrease it B Sand it with P320 C Blow it off and mask it",
+        "D The lid of the hardener is clean",
+        "A Spread the filler in thin passes B Put on goggles and gloves",
+        "B Solvent trapped under a skin",
+        "1 Pin-size burst domes",
+        "1 2 3 4 5",
+    ):
+        assert squeezed(line) in squeezed(text)
+
+
+def test_a_numeric_question_shows_its_sheet_and_ends_the_answer_line_in_the_unit():
+    text = whole_text(_paper(form_of(KINDS[0])))
+    assert "Made-up data sheet, two-pack surfacer" in text
+    assert "Volume solids of the mix 60 %" in text
+    assert "Answer µm" in text
+
+
+def test_the_rules_name_time_marks_pass_and_limits_of_the_result():
+    text = whole_text(_paper(full_form()))
+    for rule in (
+        "Time: 40 minutes.",
+        "There are 20 questions worth 22 marks together. You pass with 16 marks (80 %).",
+        "A calculator is allowed.",
+        "Round only your last figure, the way the question says.",
+        "It never says that a person is fit or allowed to do hazardous work.",
+    ):
+        assert rule in text
+
+
+def test_one_question_with_one_mark_is_counted_in_the_singular():
+    form = form_of(CHOICE, minutes=1, pass_marks=1, pass_percent=100)
+    text = whole_text(_paper(form))
+    assert "Time: 1 minute." in text
+    assert "There is 1 question worth 1 mark together. You pass with 1 mark (100 %)." in text
+
+
+def test_cautions_carry_the_word_and_not_a_colour_alone():
+    form = form_of(*KINDS)
+    text = whole_text(_paper(form))
+    assert text.count("CAUTION") == 2
+    assert "No open tins in the room." in text
+    assert "Check the gauge with the air-fed hood still on" in text
+    assert "CAUTION" not in whole_text(_paper(form_of(CHOICE, cautions=[])))
+
+
+def test_units_and_constants_close_the_paper():
+    last = page_texts(_paper(full_form()))[-1]
+    assert "Units and constants" in last
+    assert "1 mil 25.4 µm" in last
+    assert "Water: 1.00 g/mL at 4 °C" in last
+    assert "Units and constants" not in whole_text(_paper(form_of(CHOICE, constants=[])))
+
+
+def test_a_longer_written_answer_gets_more_ruled_lines():
+    def page_count(points):
+        key = WRITTEN["key"] | {"points": [{"text": "Names it", "marks": 1}] * points}
+        return len(page_texts(_paper(form_of(*[WRITTEN | {"key": key}] * 6))))
+
+    assert page_count(4) > page_count(1)
+
+
+def _long_and_short_questions():
+    """Twenty questions of uneven height, with a word to know their first and last line by."""
+    return [
+        CHOICE
+        | {
+            "stem": f"head{number}x " + "The panel waits in the bay. " * (number * 7 % 23),
+            "key": {
+                "options": [
+                    {"letter": letter, "text": f"tail{number}{letter}", "right": False, "says": "-"}
+                    for letter in "ABC"
+                ]
+            },
+        }
+        for number in range(1, 21)
+    ]
+
+
+@pytest.mark.parametrize("size", ["a4", "letter"])
+@pytest.mark.parametrize("large", [False, True])
+def test_a_question_is_never_split_over_a_page(size, large):
+    document = _paper(form_of(*_long_and_short_questions()), paper=size, large_print=large)
+    pages = page_texts(document)
+    assert len(pages) > 3
+    for number in range(1, 21):
+        marks = (f"Question {number} ", f"head{number}x", f"tail{number}A", f"tail{number}C")
+        places = [{index for index, text in enumerate(pages) if mark in text} for mark in marks]
+        assert len(places[0]) == 1
+        assert all(place == places[0] for place in places), number
+
+
+def test_a_question_taller_than_a_page_runs_on_and_is_printed_in_full():
+    words = [f"word{number}x" for number in range(2400)]
+    pages = page_texts(_paper(form_of(CHOICE | {"stem": " ".join(words)}, CHOICE)))
+    assert [word for word in words if not any(word in page for page in pages)] == []
+    assert not any(words[0] in page and words[-1] in page for page in pages)
+    assert "Question 2" in pages[-1]
+
+
+def test_a_character_without_a_glyph_is_refused_by_name():
+    with pytest.raises(PrintingRefused, match=r"question paper of form A: .*漢"):
+        _paper(form_of(CHOICE | {"stem": "What does 漢 mean?"}))
+
+
+def test_a_folder_without_the_fonts_is_refused(tmp_path):
+    with pytest.raises(PrintingRefused, match="Hepta Slab"):
+        _paper(form_of(CHOICE), fonts=tmp_path)
