@@ -1,6 +1,8 @@
 """The course as a site: pages are built from a plain `Course`, and MkDocs only writes them out.
 
-Files: course (what a site is made of), site (all pages), lesson_pages, question_pages,
-reference_pages, front_pages; prose (Markdown), blocks (what a lesson can ask for), addresses
-(links); panel_picture and figures_* (drawings); plugin (the only file that knows MkDocs).
+Files: course (what a site is made of) and gather (from the bank to it); site (all pages),
+front_pages, lesson_pages, question_pages, reference_pages; desk (templates, sources in words),
+prose (Markdown), blocks and worked (what a lesson can ask for), question_html, addresses (links),
+draft (a page in the making); panel_picture, drawing and figures_* (pictures); offline (the worker
+that keeps the course on a phone). Only plugin (pages) and engine (runs it) know MkDocs.
 """

@@ -15,46 +15,57 @@ LAYERS = (
     ("Clear", 50, "clear-layer"),
 )
 SANDED_OFF = 25
-SCALE = 1.7
+SCALE = 1.8
+FLOOR = 256.0
 WET = Fraction(100)
 SOLIDS = (Fraction(30), Fraction(45), Fraction(60))
 UNIT = "\u00a0µm"
 
 
 def film_stack() -> str:
-    """Draw four layers on metal to scale, with the film that sanding takes."""
+    """Draw the film before and after blocking and colour, to scale, layer by layer."""
     names = [(name, Fraction(film)) for name, film, _ in LAYERS]
     first, second, third, fourth = (film for _, film in names)
     total = film_of_layers(first, second, third, fourth, Fraction(SANDED_OFF))
-    shapes, floor = [box(20, 268, 190, 26, "metal"), words(222, 286, "Metal")], 268.0
+    shapes = [*_layer(14, FLOOR, 20, "mid"), *_sanded_surfacer(14, FLOOR - 20 * SCALE)]
+    shapes += [
+        words(60, FLOOR + 46, "in primer", "middle"),
+        words(190, FLOOR + 46, "finished", "middle"),
+    ]
+    shapes += [box(x, FLOOR, 92, 24, "metal") for x in (14, 144)]
+    floor = FLOOR
     for name, film, kind in LAYERS:
-        height = film * SCALE
-        if name == "Surfacer":
-            left = (film - SANDED_OFF) * SCALE
-            shapes += [box(20, floor - left, 190, left, kind)]
-            shapes += [
-                box(215, floor - height, 5, height, "ghost"),
-                words(228, floor - height / 2 - 6, f"{name} {film}{UNIT}"),
-            ]
-            shapes += [words(228, floor - height / 2 + 12, f"less {SANDED_OFF} sanded off")]
-            floor -= left
-            continue
-        shapes.append(box(20, floor - height, 190, height, kind))
-        shapes.append(words(228, floor - height / 2 + 5, f"{name} {film}{UNIT}"))
-        floor -= height
-    shapes += [line(12, 268, 12, floor), line(8, 268, 16, 268), line(8, floor, 16, floor)]
-    shapes.append(
-        words(20, floor - 12, f"{number_text(total)}{UNIT} of dry film in all", strong=True)
-    )
+        kept = film - SANDED_OFF if name == "Surfacer" else film
+        shapes += _layer(144, floor, kept, kind)
+        shapes.append(words(246, floor - kept * SCALE / 2 + 5, f"{name} {kept}{UNIT}"))
+        floor -= kept * SCALE
+    shapes.append(words(190, floor - 10, f"{number_text(total)}{UNIT}", "middle", strong=True))
+    shapes.append(words(246, FLOOR + 17, "Metal"))
     says = ", ".join(f"{name.lower()} {number_text(film)} µm" for name, film in names)
     return figure_frame(
         "film_stack",
         "Layers of a repair, to scale",
         f"From the metal up: {says}; {SANDED_OFF} µm of surfacer is sanded off; "
         f"{number_text(total)} µm in all.",
-        306,
+        FLOOR + 60,
         shapes,
     )
+
+
+def _layer(x: float, floor: float, film: int, kind: str) -> list[str]:
+    return [box(x, floor - film * SCALE, 92, film * SCALE, kind)]
+
+
+def _sanded_surfacer(x: float, floor: float) -> list[str]:
+    film = next(film for name, film, _ in LAYERS if name == "Surfacer")
+    left, gone = (film - SANDED_OFF) * SCALE, SANDED_OFF * SCALE
+    return [
+        box(x, floor - left, 92, left, "soft"),
+        box(x + 1, floor - left - gone, 90, gone, "ghost"),
+        words(x + 46, floor - left - gone / 2 + 5, f"{SANDED_OFF}{UNIT}", "middle"),
+        words(x + 46, floor - left - gone - 26, "sanded", "middle"),
+        words(x + 46, floor - left - gone - 9, "off", "middle"),
+    ]
 
 
 def wet_dry_bars() -> str:

@@ -10,7 +10,7 @@ from generator.website.drawing import box, figure_frame, line, words
 BASE = Fraction(300)
 PARTS = (Fraction(4), Fraction(1), Fraction(1))
 FULL = 500
-FLOOR, TALL = 270.0, 240.0
+FLOOR, TALL = 290.0, 240.0
 
 
 def cup_marks() -> str:
@@ -28,16 +28,16 @@ def cup_marks() -> str:
         shapes.append(line(30, top, 186, top))
         shapes.append(words(194, top + 5, f"{number_text(end)}\u00a0mL", strong=True))
         shapes.append(words(262, top + 5, f"after {name}"))
-    shapes += [line(40, FLOOR - TALL - 14, 40, FLOOR), line(170, FLOOR - TALL - 14, 170, FLOOR)]
+    shapes += [line(40, FLOOR - TALL - 8, 40, FLOOR), line(170, FLOOR - TALL - 8, 170, FLOOR)]
     shapes.append(line(40, FLOOR, 170, FLOOR))
-    shapes.append(words(40, 24 - 6, "4 : 1 : 1 on 300 mL of base", strong=True))
+    shapes.append(words(40, 18, "4 : 1 : 1 on 300 mL of base", strong=True))
     return figure_frame(
         "cup_marks",
         "Marks on the mixing cup for 4:1:1",
         "Fill with base to "
         + ", with hardener to ".join(number_text(mark) for mark in marks[:2])
         + f" and with thinner to {number_text(marks.after_thinner)} mL.",
-        284,
+        304,
         shapes,
     )
 

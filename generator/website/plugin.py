@@ -1,4 +1,4 @@
-"""The only file that knows MkDocs: it hands finished pages over and keeps the rest out."""
+"""Hands finished pages over to MkDocs and keeps everything else out of the site."""
 
 from pathlib import Path
 from typing import Any
@@ -15,10 +15,19 @@ from mkdocs.structure.toc import AnchorLink, TableOfContents
 from generator.diagnostics import as_text, has_errors
 from generator.website.draft import BuiltPage
 from generator.website.gather import line_reader, read_course
+from generator.website.offline import WORKER, offline_worker
 from generator.website.site import Site, build_site
 
 NO_SITE = Site((), ())
-NOT_FOR_THE_SITE = ("sitemap.xml", "fonts_print/", "blocks/", "pages/", "questions/", "figures/")
+NOT_FOR_THE_SITE = (
+    "sitemap.xml",
+    "offline.js.txt",
+    "fonts_print/",
+    "blocks/",
+    "pages/",
+    "questions/",
+    "figures/",
+)
 
 
 class CourseOptions(Config):  # type: ignore[no-untyped-call]
@@ -30,6 +39,12 @@ class CourseOptions(Config):  # type: ignore[no-untyped-call]
 class CoursePlugin(BasePlugin[CourseOptions]):  # type: ignore[no-untyped-call]
     """Gives MkDocs the pages of the course as files that exist only in memory."""
 
+    _published = True
+
+    def on_startup(self, *, command: str, dirty: bool) -> None:
+        """Note whether this is a live preview, which must never be kept offline."""
+        self._published = command != "serve"
+
     def on_config(self, config: MkDocsConfig) -> MkDocsConfig:
         """Leave out the sitemap, whose date would differ from build to build."""
         config.theme.static_templates.discard("sitemap.xml")
@@ -40,6 +55,9 @@ class CoursePlugin(BasePlugin[CourseOptions]):  # type: ignore[no-untyped-call]
         self._pages = self._built(config)
         kept = [file for file in files if _is_asset(file)]
         made = [File.generated(config, _source_name(path), content="") for path in self._pages]
+        if self._published:
+            worker = offline_worker(self._pages.values(), _theme(config))
+            made.append(File.generated(config, WORKER, content=worker))
         return Files([*kept, *made])
 
     def on_page_content(self, html: str, *, page: Page, config: MkDocsConfig, files: Files) -> str:
@@ -52,17 +70,22 @@ class CoursePlugin(BasePlugin[CourseOptions]):  # type: ignore[no-untyped-call]
     def on_page_context(self, context: Any, *, page: Page, config: MkDocsConfig, nav: Any) -> Any:
         """Let the page frame know what it frames."""
         context["built"] = self._pages[page.file.dest_uri]
+        context["published"] = self._published
         return context
 
     def _built(self, config: MkDocsConfig) -> dict[str, BuiltPage]:
         course, problems = read_course(Path(self.config.question_bank), Path(config.docs_dir))
-        site = build_site(course, Path(str(config.theme.custom_dir))) if course else NO_SITE
+        site = build_site(course, _theme(config)) if course else NO_SITE
         found = (*problems, *site.problems)
         if has_errors(found):
             raise PluginError(
                 "\n" + as_text(found, line_reader(Path(config.config_file_path).parent))
             )
         return {page.path: page for page in site.pages}
+
+
+def _theme(config: MkDocsConfig) -> Path:
+    return Path(str(config.theme.custom_dir))
 
 
 def _is_asset(file: File) -> bool:

@@ -12,6 +12,7 @@ from jinja2 import Environment, FileSystemLoader
 from playwright.sync_api import Browser, BrowserContext, Page, sync_playwright
 
 from generator.website.engine import build_into
+from generator.website.offline import WORKER, offline_worker
 from generator.website.site import build_site
 from tests.website.small_course import small_course
 
@@ -97,9 +98,14 @@ def small_folder(tmp_path_factory: pytest.TempPathFactory) -> Path:
     folder = tmp_path_factory.mktemp("small")
     shutil.copytree(THEME / "assets", folder / "assets")
     frame = Environment(loader=FileSystemLoader(THEME)).get_template("main.html")
-    for built in build_site(small_course(), THEME).pages:
+    pages = build_site(small_course(), THEME).pages
+    (folder / WORKER).write_text(offline_worker(pages, THEME), encoding="utf-8")
+    for built in pages:
         html = frame.render(
-            built=built, page={"content": built.html}, config={"site_name": "Guidecoat"}
+            built=built,
+            page={"content": built.html},
+            config={"site_name": "Guidecoat"},
+            published=True,
         )
         (folder / built.path).write_text(html, encoding="utf-8")
     return folder

@@ -84,6 +84,21 @@ def test_axe_finds_nothing_in_given_feedback(desk: Visit) -> None:
     assert violations(page) == []
 
 
+@pytest.mark.parametrize("scheme", ["light", "dark"])
+def test_axe_finds_nothing_in_any_kind_of_question(
+    chromium: Browser, small_address: str, scheme: str
+) -> None:
+    size = {"width": 360, "height": 780}
+    for visit in visited(
+        chromium, small_address, viewport=size, color_scheme=scheme, bypass_csp=True
+    ):
+        page = visit.open("film_build-questions.html")
+        assert violations(page) == []
+        for button in page.locator(".check").all():
+            button.click()
+        assert violations(page) == []
+
+
 def test_no_page_scrolls_sideways_at_320(narrow: Visit, site_folder: Path) -> None:
     wide = []
     for path in sorted(site_folder.glob("*.html")):

@@ -1,10 +1,10 @@
-"""The course is usable without script and from a memory stick."""
+"""The course is usable without script, from a memory stick and without a network."""
 
 from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
-from playwright.sync_api import Browser, BrowserContext
+from playwright.sync_api import Browser, BrowserContext, Error
 
 from tests.browser.conftest import Visit
 
@@ -58,4 +58,28 @@ def test_from_a_memory_stick_questions_are_marked_and_fonts_load(
         "document.fonts.ready.then(() => document.fonts.check('700 1em \"Hepta Slab\"'))"
     )
     assert visit.complaints == []
+    context.close()
+
+
+def test_after_one_visit_every_page_opens_without_a_network(
+    chromium: Browser, site_address: str
+) -> None:
+    context = chromium.new_context()
+    page = Visit(context, site_address).open("index.html")
+    page.evaluate("navigator.serviceWorker.ready.then(() => true)")
+    page.wait_for_function("navigator.serviceWorker.controller !== null")
+    context.set_offline(True)
+    page.goto(f"{site_address}/mixing-questions.html")
+    assert page.locator(".question:visible").count() > 0
+    page.goto(f"{site_address}/")
+    assert page.locator(".panel").count() > 0
+    context.close()
+
+
+def test_a_first_visit_without_a_network_fails_as_it_must(
+    chromium: Browser, site_address: str
+) -> None:
+    context = chromium.new_context(offline=True)
+    with pytest.raises(Error, match="ERR_INTERNET_DISCONNECTED"):
+        Visit(context, site_address).open("index.html")
     context.close()

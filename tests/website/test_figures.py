@@ -76,7 +76,8 @@ def test_wet_film_leaves_its_share_of_solids() -> None:
 
 def test_the_stack_ends_at_the_sum_less_what_was_sanded_off() -> None:
     """20 + 60 - 25 + 15 + 50 = 120; arithmetic."""
-    assert "120\u00a0µm of dry film in all" in texts("film_stack")
+    assert "120\u00a0µm" in texts("film_stack")
+    assert "Surfacer 35\u00a0µm" in texts("film_stack")
 
 
 def test_the_dew_chart_names_the_dew_point_of_its_example() -> None:

@@ -11,7 +11,8 @@ import pytest
 from generator.website.draft import BuiltPage
 from generator.website.question_html import marking_data
 from generator.website.site import Site, build_site
-from tests.website.small_course import CHOICE, ORDER, small_course
+from tests.website.small_course import small_course
+from tests.website.small_questions import CHOICE, ORDER
 
 THEME = Path(__file__).parents[2] / "site_theme"
 

@@ -45,6 +45,16 @@ var Guidecoat = window.Guidecoat || {};
     });
   }
 
+  /* A published course is kept for use without a network; a live preview never is. */
+  function keepOffline() {
+    if (!("serviceWorker" in navigator) || location.protocol.indexOf("http") !== 0) { return; }
+    var worker = document.querySelector('meta[name="offline"]');
+    if (worker) { navigator.serviceWorker.register(worker.content).catch(function () {}); return; }
+    navigator.serviceWorker.getRegistrations().then(function (found) {
+      found.forEach(function (registration) { registration.unregister(); });
+    }).catch(function () {});
+  }
+
   /* Beside the text there is room for the contents list, so it starts open there. */
   if (window.matchMedia("(min-width: 64rem)").matches) {
     document.querySelectorAll(".contents details").forEach(function (list) { list.open = true; });
@@ -53,4 +63,5 @@ var Guidecoat = window.Guidecoat || {};
   document.querySelectorAll(".group").forEach(Guidecoat.startLeaves);
   document.querySelectorAll(".keep-actions").forEach(startKeeping);
   Guidecoat.drawPanel();
+  keepOffline();
 })();
