@@ -66,7 +66,10 @@ class Lesson:
 
 @dataclass(frozen=True, slots=True)
 class Bank:
-    """Everything the authors stated, read and typed."""
+    """Everything the authors stated, read and typed.
+
+    unread  what could not be read and was reported, as 'group/name', or 'group/*' for a whole file
+    """
 
     sheet: BankSheet
     modules: tuple[Module, ...]
@@ -80,6 +83,17 @@ class Bank:
     lessons: tuple[Lesson, ...] = ()
     figures: tuple[str, ...] = ()
     outline_node: Node | None = None
+    unread: frozenset[str] = frozenset()
+
+    def was_unread(self, group: str, name: str) -> bool:
+        """Say whether a name may belong to something that could not be read."""
+        file = f"{group}/{name}".rpartition("/")[0]
+        return f"{group}/{name}" in self.unread or f"{file}/*" in self.unread
+
+    @property
+    def is_partly_read(self) -> bool:
+        """Say whether anything could not be read, so that nothing can be called absent."""
+        return bool(self.unread)
 
     def outline_problem(self, rule: str, message: str, *path: str | int) -> Problem:
         """Give an error at a path inside the outline."""

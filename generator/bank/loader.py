@@ -58,6 +58,7 @@ def load_bank(folder: Path, course: Path | None = None) -> tuple[Bank | None, tu
         lessons=lessons,
         figures=figures,
         outline_node=outline_node,
+        unread=frozenset(reading.unread),
         **parts,  # type: ignore[arg-type]
     )
     return bank, tuple(reading.problems)
@@ -69,6 +70,7 @@ class _Reading:
     def __init__(self, folder: Path) -> None:
         self.folder = folder
         self.problems: list[Problem] = []
+        self.unread: set[str] = set()
 
     def shown(self, path: Path) -> str:
         return (Path(self.folder.name) / path.relative_to(self.folder)).as_posix()
@@ -91,7 +93,9 @@ class _Reading:
         for path in sorted(folder.glob("*.md")):
             shown = f"{folder.name}/{path.name}"
             text = self.text(path, shown)
-            if text is not None:
+            if text is None:
+                self.unread.add(f"lessons/{path.stem}")
+            else:
                 lessons.append(Lesson(path.stem, shown, text))
         figures = tuple(path.stem for path in sorted(folder.glob("figures/*.svg")))
         return tuple(lessons), figures
@@ -125,21 +129,29 @@ class _Reading:
         return mapping
 
     def named_in(self, name: str, kind: type[R]) -> Mapping[str, Entry[R]]:
+        group = Path(name).stem
         mapping = self.mapping(self.folder / name)
-        return {e.name: e for e in self._entries(mapping, "", kind)} if mapping else {}
+        if mapping is None:
+            self.unread.add(f"{group}/*")
+            return {}
+        return {entry.name: entry for entry in self._entries(mapping, group, kind)}
 
-    def _entries(self, mapping: MappingNode, before: str, kind: type[R]) -> Iterator[Entry[R]]:
+    def _entries(self, mapping: MappingNode, group: str, kind: type[R]) -> Iterator[Entry[R]]:
         for name, node in mapping.entries.items():
             record = self.typed(kind, node)
-            if record is not None:
-                yield Entry(before + name, record, node, mapping.keys[name])
+            if record is None:
+                self.unread.add(f"{group}/{name}")
+            else:
+                yield Entry(name, record, node, mapping.keys[name])
 
     def one_a_file(self, folder: str, kind: type[R]) -> Mapping[str, Entry[R]]:
         entries: dict[str, Entry[R]] = {}
         for path in sorted((self.folder / folder).glob("*.yml")):
             node = self.node(path)
             record = self.typed(kind, node) if node else None
-            if node is not None and record is not None:
+            if node is None or record is None:
+                self.unread.add(f"{folder}/{path.stem}")
+            else:
                 start = Place(self.shown(path), 1, 1)
                 entries[path.stem] = Entry(path.stem, record, node, start)
         return entries
@@ -149,9 +161,14 @@ class _Reading:
         for path in sorted((self.folder / "items").glob("*/*.yml")):
             mapping = self.mapping(path)
             before = f"{path.parent.name}/{path.stem}/"
-            for name, node in (mapping.entries if mapping else {}).items():
-                item = self.item(node, mapping.keys[name] if mapping else node.place)
-                if item is not None and mapping is not None:
+            if mapping is None:
+                self.unread.add(f"items/{before}*")
+                continue
+            for name, node in mapping.entries.items():
+                item = self.item(node, mapping.keys[name])
+                if item is None:
+                    self.unread.add(f"items/{before}{name}")
+                else:
                     entries[before + name] = Entry(before + name, item, node, mapping.keys[name])
         return entries
 

@@ -1,12 +1,13 @@
 """A numeric item made ready: formulas read, units checked, grids turned into numbers."""
 
+import re
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 from fractions import Fraction
 
 from generator.bank.bank import Entry
 from generator.bank.records import NumericItem, decimal
-from generator.diagnostics import Problem
+from generator.diagnostics import Problem, did_you_mean
 from generator.formulas import (
     RATIO,
     Catalogue,
@@ -32,6 +33,7 @@ from generator.quantities import (
 )
 
 Value = Quantity | Ratio
+_PLACEHOLDER = re.compile(r"\{([^{}\s]*)\}")
 COUNTS = frozenset({"coats", "passes", "fills", "layers", "grades"})
 
 
@@ -103,6 +105,7 @@ class _Preparing:
         tolerance = self._tolerance(unit, step)
         self._direction_of_limit()
         self._unused_names()
+        self._unknown_placeholders()
         if self.problems or formula is None or tolerance is None:
             return None
         return PreparedItem(
@@ -229,18 +232,34 @@ class _Preparing:
             self._report("rounding-direction", message, "answer", "rounding")
 
     def _unused_names(self) -> None:
+        shown = " ".join(text for _, text in _shown_parts(self.item_record))
         for name in self.item_record.given:
-            if "{" + name + "}" not in _shown_text(self.item_record) and not self.problems:
+            if "{" + name + "}" not in shown and not self.problems:
                 message = f"'{name}' is drawn but never shown to the learner"
                 self._report("given-not-shown", message, "given", name)
+
+    def _unknown_placeholders(self) -> None:
+        for path, text in _shown_parts(self.item_record):
+            for match in _PLACEHOLDER.finditer(text):
+                name = match[1]
+                if name not in self.item_record.given:
+                    message = f"the learner would read '{match[0]}', for nothing is drawn for it"
+                    hint = did_you_mean(name, self.item_record.given)
+                    self.problems.append(
+                        self.entry.problem_inside(
+                            "placeholder-unknown", message, match.start() + 1, *path, hint=hint
+                        )
+                    )
 
     def _report(self, rule: str, message: str, *path: str | int, hint: str = "") -> None:
         self.problems.append(self.entry.problem("error", rule, message, *path, hint=hint))
 
 
-def _shown_text(item: NumericItem) -> str:
-    rows = [cell for row in item.sheet.rows for cell in row] if item.sheet else []
-    return " ".join([item.stem, *rows])
+def _shown_parts(item: NumericItem) -> Iterator[tuple[tuple[str | int, ...], str]]:
+    yield ("stem",), item.stem
+    for number, row in enumerate(item.sheet.rows if item.sheet else ()):
+        for place, cell in enumerate(row):
+            yield ("sheet", "rows", number, place), cell
 
 
 def _fits(result: Unit, answer: Unit, bare: bool) -> bool:

@@ -6,6 +6,6 @@ from generator.refinishing.published_tables import published_table
 
 
 def table_rows(entry: Entry[Table]) -> tuple[tuple[str, ...], ...]:
-    """Give a table's cells as texts; raises FileNotFoundError for a missing data file."""
+    """Give a table's cells as texts; raises OSError or ValueError for a missing data file."""
     record = entry.record
     return published_table(record.rows_from).rows if record.rows_from else record.rows

@@ -42,10 +42,18 @@ def read_record(kind: type[R], node: Node) -> tuple[R | None, tuple[Problem, ...
 def _problems(kind: type[Record], node: Node, errors: list[ErrorDetails]) -> Iterator[Problem]:
     for error in errors:
         path = tuple(error["loc"])
-        # a field that reads a whole list at once complains about the list, not the entry
-        reported = error["type"] == "value_error" and holds_broken(node, path)
-        if not (reported or is_broken(node, path)):
+        if not (is_broken(node, path) or _follows(node, path, error)):
             yield _problem(kind, node, path, error)
+
+
+def _follows(node: Node, path: Path, error: ErrorDetails) -> bool:
+    """Say whether a complaint only follows from another one further in."""
+    if error["type"] == "too_short":
+        # entries that do not fit are not counted, and are reported themselves
+        found = list(walk(node, path))[-1]
+        return isinstance(found, ListNode) and len(found.items) >= error["ctx"]["min_length"]
+    # a field that reads a whole list at once complains about the list, not the entry
+    return error["type"] == "value_error" and holds_broken(node, path)
 
 
 def _problem(kind: type[Record], node: Node, path: Path, error: ErrorDetails) -> Problem:
@@ -89,12 +97,16 @@ def _sentence(what: str, error: ErrorDetails, name: str) -> str:
     if what in _SHAPES:
         return _SHAPES[what]
     if what == "too_short":
-        return f"'{name}' needs at least {context['min_length']} entries"
+        return f"'{name}' needs at least {_entries(context['min_length'])}"
     if what == "too_long":
-        return f"'{name}' takes at most {context['max_length']} entries"
+        return f"'{name}' takes at most {_entries(context['max_length'])}"
     if what == "value_error":
         return str(context["error"])
     return f"this value cannot be used here ({error['msg'].lower()})"
+
+
+def _entries(count: int) -> str:
+    return "1 entry" if count == 1 else f"{count} entries"
 
 
 def _choices(error: ErrorDetails) -> list[str]:

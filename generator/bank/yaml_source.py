@@ -26,6 +26,8 @@ def read_yaml(text: str, path: str) -> tuple[Node | None, tuple[Problem, ...]]:
         node = reader.document(_shallow(yaml.parse(text, Loader=_LOADER)))
     except yaml.MarkedYAMLError as error:
         return None, (*reader.problems, _syntax_problem(error, path))
+    except _TooDeep as error:
+        return None, (*reader.problems, error.problem(path))
     except yaml.reader.ReaderError as error:
         return None, (_character_problem(text, path, str(error.character)),)
     return node, tuple(reader.problems)
@@ -55,15 +57,27 @@ def _character_problem(text: str, path: str, character: str) -> Problem:
     return Problem(place, "error", "yaml-form", message, "take it out")
 
 
+class _TooDeep(Exception):
+    """Lists and mappings stand inside each other beyond what a record needs."""
+
+    def __init__(self, event: Any) -> None:
+        super().__init__()
+        self.mark = event.start_mark
+
+    def problem(self, path: str) -> Problem:
+        place = Place(path, self.mark.line + 1, self.mark.column + 1)
+        message = f"more than {MOST_LEVELS} levels stand inside each other"
+        return Problem(place, "error", "yaml-form", message, "close a bracket, or indent less")
+
+
 def _shallow(events: Iterator[yaml.Event]) -> Iterator[yaml.Event]:
-    """Give the events; raises MarkedYAMLError where lists and mappings are nested too deep."""
+    """Give the events; raises _TooDeep where lists and mappings are nested too deep."""
     level = 0
     for event in events:
         level += isinstance(event, yaml.CollectionStartEvent)
         level -= isinstance(event, yaml.CollectionEndEvent)
         if level > MOST_LEVELS:
-            said = f"more than {MOST_LEVELS} levels stand inside each other"
-            raise yaml.MarkedYAMLError(problem=said, problem_mark=event.start_mark)
+            raise _TooDeep(event)
         yield event
 
 
@@ -100,7 +114,8 @@ class _Reader:
         if event.anchor:
             self._report(event, "yaml-anchor", f"'&{event.anchor}' is an anchor", _PLAINLY)
         if event.tag and event.tag != "!":
-            self._report(event, "yaml-tag", f"'{event.tag}' is a type tag", "leave the tag out")
+            tag = event.tag.replace("tag:yaml.org,2002:", "!!")
+            self._report(event, "yaml-tag", f"'{tag}' is a type tag", "leave the tag out")
         if isinstance(event, yaml.ScalarEvent):
             return self._scalar(event, place)
         if isinstance(event, yaml.SequenceStartEvent):
@@ -127,16 +142,16 @@ class _Reader:
     def _mapping(self, events: Iterator[yaml.Event], place: Place) -> Node:
         entries: dict[str, Node] = {}
         keys: dict[str, Place] = {}
-        merged = False
+        spoilt = False
         for event in events:
             if isinstance(event, yaml.MappingEndEvent):
                 break
             key = self._node(event, events)
             value = self._node(next(events), events)
             self._enter(key, value, entries, keys, event)
-            merged = merged or (isinstance(key, ScalarNode) and key.text == "<<")
+            spoilt = spoilt or not isinstance(key, ScalarNode) or key.text == "<<"
         # what a merge would have brought must not be reported as missing
-        return BrokenNode(place) if merged else MappingNode(entries, keys, place)
+        return BrokenNode(place) if spoilt else MappingNode(entries, keys, place)
 
     def _enter(
         self,
@@ -148,7 +163,7 @@ class _Reader:
     ) -> None:
         if not isinstance(key, ScalarNode):
             if not isinstance(key, BrokenNode):
-                self._report(event, "yaml-form", "a name is expected here", "write 'name: value'")
+                self._report(event, "yaml-form", "a name is expected here", _NAMED)
         elif key.text == "<<":
             self._report(event, "yaml-anchor", "'<<' merges another mapping", _PLAINLY)
         elif key.text in entries:
@@ -167,3 +182,4 @@ class _Reader:
 
 
 _PLAINLY = "write the value out in full"
+_NAMED = "write 'name: value', or quotes around a text that starts with {"

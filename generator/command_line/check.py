@@ -7,7 +7,7 @@ import click
 from generator.bank.counts import bank_figures
 from generator.bank.schemas import record_schemas
 from generator.command_line.blueprints import blueprint_problems
-from generator.command_line.project import find_project, read_and_check
+from generator.command_line.project import counted, find_project, read_and_check
 from generator.command_line.writing import write_files
 from generator.diagnostics import as_annotations, as_json, as_text, has_errors
 
@@ -33,7 +33,7 @@ def check(form: str, notes: bool, write_schemas: bool) -> None:
         write_files(project.bank / "schemas", schemas)
     bank, problems = read_and_check(project)
     if bank is not None:
-        problems = (*problems, *blueprint_problems(bank))
+        problems = (*problems, *blueprint_problems(bank, problems))
     figures = bank_figures(bank) if bank else {"counts": {}, "coverage": {}}
     shown = [p for p in problems if notes or p.severity != "note" or form == "json"]
     if form == "json":
@@ -51,7 +51,7 @@ def _summary(counts: dict[str, object], problems: object) -> str:
     assert isinstance(problems, tuple)
     kinds = {s: sum(p.severity == s for p in problems) for s in ("error", "warning", "note")}
     held = ", ".join(
-        f"{counts.get(name, 0)} {name}" for name in ("items", "procedures", "faults", "tables")
+        counted(counts.get(f"{word}s", 0), word) for word in ("item", "procedure", "fault", "table")
     )
-    found = ", ".join(f"{number} {word}s" for word, number in kinds.items())
+    found = ", ".join(counted(number, word) for word, number in kinds.items())
     return f"{held}: {found}"

@@ -17,7 +17,7 @@ from generator.questions import Plain, as_plain, askables
 def draw(item: str, seed: str, form: str) -> None:
     """Draw one question and show it with its key and working.
 
-    Example: guidecoat draw film_build/dry_from_wet/wet_for_target --seed 7
+    Example: guidecoat draw film_build/dry_from_wet/wet_film_for_target --seed 7
     """
     bank = sound_bank(find_project())
     known = {askable.name: askable for askable in askables(bank)}

@@ -4,6 +4,9 @@ import click
 
 from generator.bank.checks import RULES
 from generator.diagnostics import did_you_mean
+from generator.marking import TABLE_RULES
+
+_ALL = {**RULES, **TABLE_RULES}
 
 
 @click.command()
@@ -16,10 +19,10 @@ def explain(rule: str | None) -> None:
     Without a rule it lists all of them.
     """
     if rule is None:
-        for name, known in RULES.items():
+        for name, known in _ALL.items():
             click.echo(f"{name:26} {known.severity:8} {known.why}")
         return
-    if rule not in RULES:
-        hint = did_you_mean(rule, RULES) or "run 'guidecoat explain' for the list"
+    if rule not in _ALL:
+        hint = did_you_mean(rule, _ALL) or "run 'guidecoat explain' for the list"
         raise click.UsageError(f"there is no rule '{rule}'; {hint}")
-    click.echo(RULES[rule].page(), nl=False)
+    click.echo(_ALL[rule].page(), nl=False)

@@ -86,5 +86,10 @@ def sound_bank(project: Project) -> Bank:
 def stop_with(project: Project, problems: Sequence[Problem]) -> None:
     """Show problems on the error stream and stop with exit 1."""
     click.echo(as_text(problems, project.read_line), err=True)
-    click.echo(f"{len(problems)} errors; nothing was written", err=True)
+    click.echo(f"{counted(len(problems), 'error')}; nothing was written", err=True)
     sys.exit(1)
+
+
+def counted(number: object, word: str) -> str:
+    """Give a number with its word, such as '1 error' or '2 errors'."""
+    return f"{number} {word}" if number == 1 else f"{number} {word}s"

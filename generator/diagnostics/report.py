@@ -50,7 +50,7 @@ def as_annotations(problems: Sequence[Problem]) -> str:
     """Write one workflow-command line per problem, as build services read them."""
     kinds = {"error": "error", "warning": "warning", "note": "notice"}
     return "\n".join(
-        f"::{kinds[p.severity]} file={_escaped(p.place.path).replace(':', '%3A').replace(',', '%2C')},line={p.place.line},"
+        f"::{kinds[p.severity]} file={_escaped_value(p.place.path)},line={p.place.line},"
         f"col={p.place.column},title={p.rule}::{_escaped(_with_hint(p))}"
         for p in problems
     )
@@ -62,3 +62,8 @@ def _with_hint(problem: Problem) -> str:
 
 def _escaped(text: str) -> str:
     return text.replace("%", "%25").replace("\r", "%0D").replace("\n", "%0A")
+
+
+def _escaped_value(text: str) -> str:
+    # colon and comma part the values of one line from each other
+    return _escaped(text).replace(":", "%3A").replace(",", "%2C")

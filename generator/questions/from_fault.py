@@ -5,9 +5,12 @@ from collections.abc import Callable, Sequence
 from generator.bank import Bank, Entry
 from generator.bank.checks.options import normal
 from generator.bank.records import Fault
-from generator.questions.from_procedure import DISTRACTORS, Derived
 from generator.questions.lettering import Answer, lettered, unlike
+from generator.questions.question import Derived
 from generator.questions.stream import Stream
+from generator.questions.wording import sentence
+
+DISTRACTORS = 3
 
 Maker = Callable[[Bank, Entry[Fault], Stream], Derived | None]
 
@@ -22,7 +25,7 @@ def name_the_fault(bank: Bank, entry: Entry[Fault], stream: Stream) -> Derived |
     answers += [
         (other.record.title, False, _look_says(other, entry)) for other in others[:DISTRACTORS]
     ]
-    stem = f"{_sentence(fault.look)} {_sentence(fault.place_and_time)} Which fault is this?"
+    stem = f"{sentence(fault.look)} {sentence(fault.place_and_time)} Which fault is this?"
     return Derived("choice", "diagnose", stem, lettered(answers, stream))
 
 
@@ -42,10 +45,10 @@ def likely_cause(bank: Bank, entry: Entry[Fault], stream: Stream) -> Derived | N
     if not own or len(wrong) < DISTRACTORS:
         return None
     asked = stream.choose(own)
-    answers: list[Answer] = [(asked.text, True, f"Prevent it: {fault.prevention}")]
+    answers: list[Answer] = [(asked.text, True, _advice(fault))]
     answers += [(text, False, f"That leads to '{title}'.") for text, title in wrong[:DISTRACTORS]]
     stem = (
-        f"{_sentence(fault.look)} {_sentence(fault.place_and_time)} "
+        f"{sentence(fault.look)} {sentence(fault.place_and_time)} "
         "Which of these is the likely cause?"
     )
     return Derived("choice", "diagnose", stem, lettered(answers, stream))
@@ -62,26 +65,31 @@ def right_remedy(bank: Bank, entry: Entry[Fault], stream: Stream) -> Derived | N
     wrong = unlike(stream.shuffled(others), [fault.remedy])[:DISTRACTORS]
     if not fault.remedy_keyed or len(wrong) < DISTRACTORS:
         return None
-    answers: list[Answer] = [(fault.remedy, True, f"Prevent it: {fault.prevention}")]
+    answers: list[Answer] = [(fault.remedy, True, _advice(fault))]
     answers += [(text, False, f"That is the remedy for '{title}'.") for text, title in wrong]
-    stem = f"{fault.title}: {_sentence(fault.look)} Which remedy fits?"
+    stem = f"{fault.title}: {sentence(fault.look)} Which remedy fits?"
     return Derived("choice", "apply", stem, lettered(answers, stream))
 
 
 def tell_apart(bank: Bank, entry: Entry[Fault], stream: Stream) -> Derived | None:
-    """Name a fault that has a look-alike and ask for its own look."""
+    """Name a fault that has a look-alike and ask for its own look, beside linked faults first."""
     fault = entry.record
     alike = [look for look in fault.look_alikes if look.fault in bank.faults]
     if not alike:
         return None
     asked = stream.choose(alike)
     twin = bank.faults[asked.fault]
-    third = [e for e in _nearest_first(bank, entry, stream) if e.name != twin.name]
+    rest = [e for e in _nearest_first(bank, entry, stream) if e.name != twin.name]
+    third = [e for e in rest if _linked(entry, e) or _linked(twin, e)] or rest
     if not third:
         return None
-    answers: list[Answer] = [(_sentence(fault.look), True, _sentence(asked.tell))]
+    answers: list[Answer] = [(sentence(fault.look), True, sentence(asked.tell))]
     answers += [
-        (_sentence(other.record.look), False, f"That is '{other.record.title}'. {_sentence(tell)}")
+        (
+            sentence(other.record.look),
+            False,
+            f"That is '{other.record.title}'. {sentence(tell)}".strip(),
+        )
         for other, tell in ((twin, asked.tell), (third[0], _tell_of(entry, third[0])))
     ]
     stem = (
@@ -120,23 +128,19 @@ def _one_a_title(causes: Sequence[tuple[str, str]]) -> list[tuple[str, str]]:
 
 def _look_says(other: Entry[Fault], entry: Entry[Fault]) -> str:
     tell = _tell_of(entry, other)
-    return f"{other.record.title} looks like this: {_sentence(other.record.look)} {tell}".strip()
+    return f"{other.record.title} looks like this: {sentence(other.record.look)} {tell}".strip()
 
 
 def _tell_of(entry: Entry[Fault], other: Entry[Fault]) -> str:
     for one, two in ((entry, other), (other, entry)):
         for look in one.record.look_alikes:
             if look.fault == two.name:
-                return _sentence(look.tell)
+                return sentence(look.tell)
     return ""
 
 
 def _advice(fault: Fault) -> str:
-    return f"Prevent it: {_sentence(fault.prevention)}"
-
-
-def _sentence(text: str) -> str:
-    return text if not text or text[-1] in ".!?" else f"{text}."
+    return f"Prevent it: {sentence(fault.prevention)}"
 
 
 FROM_FAULT: dict[str, Maker] = {

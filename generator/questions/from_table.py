@@ -7,9 +7,8 @@ from generator.bank import Bank, Entry
 from generator.bank.records import Table
 from generator.bank.table_rows import table_rows
 from generator.quantities import Band, number_text, read_number, unit_named
-from generator.questions.from_procedure import Derived
 from generator.questions.lettering import lettered
-from generator.questions.question import Exhibit, Key, NumericKey, SolvedSlip
+from generator.questions.question import Derived, Exhibit, Key, NumericKey, SolvedSlip
 from generator.questions.stream import Stream
 
 NEIGHBOURS = 2

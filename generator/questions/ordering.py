@@ -4,7 +4,16 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from itertools import combinations
 
-from generator.bank.precedence import chain, count_orders, direct, is_legal, within, without
+from generator.bank.precedence import (
+    Pairs,
+    chain,
+    closure,
+    count_orders,
+    direct,
+    is_legal,
+    within,
+    without,
+)
 from generator.bank.records import OrderItem, OrderPair, Pair, Procedure
 from generator.questions.question import LETTERS, OrderKey, ShownPair
 from generator.questions.stream import Stream
@@ -57,16 +66,18 @@ def drawable_subsets(scored: Scored) -> tuple[tuple[str, ...], ...]:
     the largest that has such a set is used.
     """
     names = tuple(scored.steps)
+    implied = closure(scored.reasons)
     sizes = range(min(MOST_STEPS, len(names)), FEWEST_STEPS - 1, -1)
     for size in sizes:
-        found = tuple(s for s in combinations(names, size) if _is_drawable(s, scored))
+        found = tuple(s for s in combinations(names, size) if _is_drawable(s, implied))
         if found:
             return found
     return ()
 
 
-def _is_drawable(steps: Sequence[str], scored: Scored) -> bool:
-    pairs = within(scored.reasons, steps)
+def _is_drawable(steps: Sequence[str], implied: Pairs) -> bool:
+    shown = set(steps)
+    pairs = [(first, then) for first, then in implied if first in shown and then in shown]
     tied = {name for pair in pairs for name in pair}
     return tied == set(steps) and count_orders(steps, pairs) <= MOST_ORDERS
 
@@ -79,13 +90,20 @@ def order_key(scored: Scored, steps: Sequence[str], stream: Stream) -> OrderKey:
         # a right order turned round breaks every pair, so doing nothing never scores
         shuffled = tuple(reversed(shuffled))
     letters = {name: LETTERS[place] for place, name in enumerate(shuffled)}
-    shown = sorted(direct(pairs), key=lambda pair: (letters[pair[0]], letters[pair[1]]))
+    told = direct(pairs) | _stated_dangers(scored, steps)
+    shown = sorted(told, key=lambda pair: (letters[pair[0]], letters[pair[1]]))
     return OrderKey(
         steps=tuple((letters[name], scored.steps[name]) for name in shuffled),
         pairs=tuple(_shown_pair(scored, pair, letters) for pair in shown),
         orders=count_orders(steps, pairs),
         one_order=tuple(letters[name] for name in steps),
     )
+
+
+def _stated_dangers(scored: Scored, steps: Sequence[str]) -> Pairs:
+    """Give the dangers among some steps; one is told even where other pairs imply it."""
+    dangers = {pair for pair, its_class in scored.classes.items() if its_class == "danger"}
+    return frozenset(pair for pair in dangers if set(pair) <= set(steps))
 
 
 def _shown_pair(scored: Scored, pair: tuple[str, str], letters: Mapping[str, str]) -> ShownPair:

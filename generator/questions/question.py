@@ -133,6 +133,16 @@ Key = NumericKey | ChoiceKey | OrderKey | MatchKey | WrittenKey
 
 
 @dataclass(frozen=True, slots=True)
+class Derived:
+    """A question that a record gives, before sources and cautions are put to it."""
+
+    kind: str
+    level: str
+    stem: str
+    key: Key
+
+
+@dataclass(frozen=True, slots=True)
 class Question:
     """One question as issued.
 

@@ -6,13 +6,14 @@ from dataclasses import dataclass
 from generator.bank import Bank
 from generator.bank.records import SourceTag
 from generator.questions.from_fault import FROM_FAULT
-from generator.questions.from_procedure import FROM_PROCEDURE, Derived
+from generator.questions.from_procedure import FROM_PROCEDURE
 from generator.questions.from_table import look_up
 from generator.questions.item_questions import salt
 from generator.questions.numeric import Draw
-from generator.questions.question import MINUTES, Exhibit, Question
+from generator.questions.question import MINUTES, ChoiceKey, Derived, Exhibit, Question
 from generator.questions.sources import shown_sources
 from generator.questions.stream import Stream
+from generator.questions.wording import content_words
 
 Asked = tuple[Derived, Exhibit | None] | None
 
@@ -29,7 +30,7 @@ class RecordQuestion:
     objective: str
     tags: tuple[SourceTag, ...]
     safety: bool
-    caution: str | None
+    cautions: tuple[str, ...]
     ask: Callable[[Stream], Asked]
 
     def pool(self, bank: Bank) -> str:
@@ -53,10 +54,18 @@ class RecordQuestion:
             stem=derived.stem,
             sources=shown_sources(bank, self.tags),
             key=derived.key,
-            caution=self.caution,
+            caution=fitting_caution(self.cautions, derived),
             exhibit=exhibit,
             minutes=MINUTES[derived.kind],
         )
+
+
+def fitting_caution(cautions: tuple[str, ...], derived: Derived) -> str | None:
+    """Give the cautions to show beside a question: all but those that would name its key."""
+    key = derived.key
+    right = " ".join(o.text for o in key.options if o.right) if isinstance(key, ChoiceKey) else ""
+    shown = [text for text in cautions if len(content_words(text) & content_words(right)) < 2]
+    return " ".join(shown) or None
 
 
 def record_questions(bank: Bank) -> Iterator[RecordQuestion]:
@@ -70,7 +79,6 @@ def _of_procedures(bank: Bank) -> Iterator[RecordQuestion]:
     for name, entry in bank.procedures.items():
         record = entry.record
         danger = any(pair.pair_class == "danger" for pair in record.pairs)
-        caution = record.cautions[0] if record.cautions else None
         for label, maker in FROM_PROCEDURE.items():
 
             def ask(stream: Stream, maker=maker, entry=entry) -> Asked:  # type: ignore[no-untyped-def]
@@ -78,7 +86,9 @@ def _of_procedures(bank: Bank) -> Iterator[RecordQuestion]:
                 return (derived, None) if derived else None
 
             full = f"procedures/{name}/{label}"
-            yield RecordQuestion(full, record.objective, record.source, danger, caution, ask)
+            yield RecordQuestion(
+                full, record.objective, record.source, danger, record.cautions, ask
+            )
 
 
 def _of_faults(bank: Bank) -> Iterator[RecordQuestion]:
@@ -91,7 +101,8 @@ def _of_faults(bank: Bank) -> Iterator[RecordQuestion]:
                 return (derived, None) if derived else None
 
             full = f"faults/{name}/{label}"
-            yield RecordQuestion(full, record.objective, record.source, False, record.caution, ask)
+            cautions = (record.caution,) if record.caution else ()
+            yield RecordQuestion(full, record.objective, record.source, False, cautions, ask)
 
 
 def _of_tables(bank: Bank) -> Iterator[RecordQuestion]:
@@ -102,4 +113,4 @@ def _of_tables(bank: Bank) -> Iterator[RecordQuestion]:
 
         record = entry.record
         full = f"tables/{name}/look_up"
-        yield RecordQuestion(full, record.objective, record.source, False, None, ask)
+        yield RecordQuestion(full, record.objective, record.source, False, (), ask)

@@ -40,11 +40,27 @@ def working_lines(
 ) -> tuple[str, ...]:
     """Give the equations used, the numbers put in, the result and its rounding."""
     writer = _Writer(values)
-    lines = [line for node in _calls(item.answer.root) for line in writer.call_lines(node)]
+    # a relation called twice gives its equation once
+    calls = _calls(item.answer.root)
+    lines = list(dict.fromkeys(line for node in calls for line in writer.call_lines(node)))
     answer = short_quantity(exact, item.unit)
+    lines += _converted(item, values, answer)
     if not isinstance(item.answer.root, CallNode) or item.answer.root.relation not in CATALOGUE:
         lines.append(f"{writer.text(item.answer.root)} {_sign(exact)} {answer}")
     return (*lines, rounding_line(item, exact))
+
+
+def _converted(item: PreparedItem, values: Mapping[str, Value], answer: str) -> list[str]:
+    """Give the line that turns a relation's own unit into the unit asked for."""
+    root = item.answer.root
+    if not isinstance(root, CallNode) or root.relation not in CATALOGUE:
+        return []
+    relation = CATALOGUE[root.relation]
+    unit = relation.results[str(pick_result(root, relation))]
+    if unit.factor == item.unit.factor and unit.offset == item.unit.offset:
+        return []
+    result = evaluate(item.answer, values, CATALOGUE).to(unit).number
+    return [f"{short_quantity(result, unit)} = {answer}"]
 
 
 def rounding_line(item: PreparedItem, exact: Fraction) -> str:

@@ -3,12 +3,16 @@
 import shutil
 from pathlib import Path
 
-from generator.bank import Bank
+from generator.bank import Bank, Entry
+from generator.bank.records import NumericItem
+from generator.bank.typing import read_record
+from generator.bank.yaml_source import read_yaml
 from generator.command_line.blueprints import blueprint_problems
 from generator.command_line.project import Project, read_and_check
-from generator.diagnostics import Problem
+from generator.diagnostics import Place, Problem
 
 SMALL_PROJECT = Path(__file__).parent / "small_project"
+NUMERIC_HEAD = "kind: numeric\nlevel: apply\npool: study\nsource: common_practice\n"
 REPOSITORY = Path(__file__).parents[2]
 
 
@@ -26,15 +30,25 @@ def put(root: Path, path: str, text: str) -> None:
         target.unlink()
         return
     target.parent.mkdir(parents=True, exist_ok=True)
-    target.write_bytes(text.replace("(byte FF)", "\udcff").encode("utf-8", "surrogateescape"))
+    raw = text.replace("(byte FF)", "\udcff").replace("(byte 07)", "\x07")
+    target.write_bytes(raw.encode("utf-8", "surrogateescape"))
 
 
 def everything_found(root: Path) -> tuple[Bank | None, tuple[Problem, ...]]:
     """Read a project as `guidecoat check` does; give the bank and every problem."""
     bank, problems = read_and_check(Project(root))
-    return bank, (*problems, *(blueprint_problems(bank) if bank else ()))
+    return bank, (*problems, *(blueprint_problems(bank, problems) if bank else ()))
 
 
 def said(problem: Problem) -> str:
     """Give a problem's place, gravity, message and rule as one line."""
     return f"{problem.place}: {problem.severity}: {problem.message} [{problem.rule}]"
+
+
+def numeric_item(text: str) -> Entry[NumericItem]:
+    """Give a numeric item from its YAML, which must be sound in form."""
+    node, problems = read_yaml(NUMERIC_HEAD + text, "item.yml")
+    assert node is not None
+    record, more = read_record(NumericItem, node)
+    assert record is not None, (problems, more)
+    return Entry("film_build/coats/item", record, node, Place("item.yml", 1, 1))

@@ -1,7 +1,7 @@
 """Repeatable chance: fixed vectors, evenness, and shuffles that lose nothing.
 
-The vectors were worked out by hand from SHA-256 (FIPS 180-4) of the label, read as big-endian
-64-bit words of SHA-256(key + block number).
+The vectors follow from SHA-256 (FIPS 180-4): the key is the digest of the label, and the stream
+is the digests of key and block number, read as big-endian words of 64 bits.
 """
 
 from collections import Counter
@@ -22,7 +22,7 @@ def first_words(*fields):
     return [block[i : i + 8].hex() for i in range(0, 32, 8)]
 
 
-def test_the_first_words_of_a_known_label_are_as_published_here():
+def test_the_first_words_of_a_known_label_are_the_written_ones():
     assert first_words("demo")[:3] == ["db292fd447e6e100", "ba3b594144b58fa8", "3fa0b1d73678dbc7"]
     assert first_words(*LONG_LABEL)[0] == "3216417c0297d726"
 
@@ -87,7 +87,7 @@ def test_the_first_draws_of_neighbouring_labels_are_evenly_spread():
 
 def test_words_past_the_last_whole_multiple_are_passed_over():
     words = [int(word, 16) for word in first_words("demo")]
-    count = words[0]  # the first word is not below the ceiling of this count, the third is
+    count = words[0]  # for this count the first word lies at the ceiling
     assert 2**64 - 2**64 % count == count
     kept = next(word for word in words if word < count)
     assert Stream("demo").below(count) == kept == words[1]

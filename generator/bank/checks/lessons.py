@@ -11,6 +11,16 @@ from generator.refinishing.catalogue import CATALOGUE
 _LINK = re.compile(r"\]\((source|term|lesson):([^)\s]*)\)")
 _BLOCK = re.compile(r"```([a-z]+)[ ]*(.*)")
 _UNNAMED = ("caution", "sources", "modules", "text")
+_GROUPS = {
+    "source": "sources",
+    "term": "glossary",
+    "lesson": "lessons",
+    "procedure": "procedures",
+    "fault": "faults",
+    "table": "tables",
+    "question": "items",
+}
+_WORDS = {"worked": "relation", "objectives": "module"}
 COMPUTED_FIGURES = ("film_stack", "grade_ladder", "cup_marks", "dew_chart", "wet_dry_bars")
 
 
@@ -22,12 +32,13 @@ def lesson_names(bank: Bank) -> Iterator[Problem]:
         for number, line in enumerate(lesson.text.splitlines(), start=1):
             if line.startswith("```"):
                 if not inside:
-                    yield from _block_problems(lesson, number, line, known)
+                    yield from _block_problems(bank, lesson, number, line, known)
                 inside = not inside and line.strip() != "```"
                 continue
             for match in _LINK.finditer(line):
                 column = match.start(2) + 1
-                yield from _unknown(lesson, number, column, match[1], match[2], known[match[1]])
+                if not bank.was_unread(_GROUPS.get(match[1], ""), match[2]):
+                    yield from _unknown(lesson, number, column, match[1], match[2], known[match[1]])
 
 
 def _known_names(bank: Bank) -> Mapping[str, Collection[str]]:
@@ -47,7 +58,7 @@ def _known_names(bank: Bank) -> Mapping[str, Collection[str]]:
 
 
 def _block_problems(
-    lesson: Lesson, number: int, line: str, known: Mapping[str, Collection[str]]
+    bank: Bank, lesson: Lesson, number: int, line: str, known: Mapping[str, Collection[str]]
 ) -> Iterator[Problem]:
     match = _BLOCK.match(line)
     word = match[1] if match else ""
@@ -59,14 +70,17 @@ def _block_problems(
         place = Place(lesson.path, number, 4)
         yield Problem(place, "error", "lesson-block", message, hint)
         return
-    yield from _unknown(lesson, number, match.start(2) + 1, word, match[2].strip(), known[word])
+    name = match[2].strip()
+    if not bank.was_unread(_GROUPS.get(word, ""), name):
+        yield from _unknown(lesson, number, match.start(2) + 1, word, name, known[word])
 
 
 def _unknown(
     lesson: Lesson, number: int, column: int, word: str, name: str, known: Collection[str]
 ) -> Iterator[Problem]:
     if name not in known:
-        message = f"there is no {word} named '{name}' to show here"
+        what = _WORDS.get(word, word)
+        message = f"there is no {what} named '{name}' to show here"
         place = Place(lesson.path, number, column)
         yield Problem(place, "error", "lesson-name", message, did_you_mean(name, known))
 

@@ -118,7 +118,8 @@ RULES = (
         "error",
         "A learner who took a known wrong way must never be marked right. Values where the "
         "wrong way meets the key (half solids, 2:1:1, an exact multiple) are refused.",
-        "volume_solids: {unit: percent, values: [50]}\nslips:\n  - formula: wet * (1 - volume_solids)",
+        "volume_solids: {unit: percent, values: [50]}\n"
+        "slips:\n  - formula: wet * (1 - volume_solids)",
         "require:\n  - volume_solids != 50 percent",
         refused_sets,
     ),

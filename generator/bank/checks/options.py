@@ -13,7 +13,7 @@ from generator.bank.checks.rule import Rule
 from generator.diagnostics import Problem
 
 _COMBINED = re.compile(r"\b(all|both|none) of (the )?(above|these|them)\b|\bboth [a-d] and [a-d]\b")
-_NEGATIVE = re.compile(r"\b(not|except|least|never|incorrect|false)\b")
+_NEGATIVE = re.compile(r"\b(not|except|(?<!at )least|never|incorrect|false)\b")
 _ABSOLUTE = re.compile(r"\b(always|never|all|only|every|completely|must|any)\b")
 
 

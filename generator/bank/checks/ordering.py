@@ -68,12 +68,12 @@ def too_many_orders(bank: Bank) -> Iterator[Problem]:
 
 
 def pair_unexplained(bank: Bank) -> Iterator[Problem]:
-    """Give scoring pairs of procedures that do not say what goes wrong."""
+    """Give pairs of procedures that name a harm without what goes wrong, or the other way."""
     for entry in bank.procedures.values():
         for place, pair in enumerate(entry.record.pairs):
-            if pair.scores and not (pair.goes_wrong and pair.harm):
-                message = "a pair that scores says what goes wrong, and names the harm"
-                hint = "add 'goes_wrong:' and 'harm:'"
+            if bool(pair.goes_wrong) != bool(pair.harm):
+                message = "'goes_wrong' and 'harm' belong together, and one of them is missing"
+                hint = "leave both out where nobody could do it the other way round"
                 yield entry.problem("error", "pair-unexplained", message, "pairs", place, hint=hint)
 
 
@@ -113,8 +113,8 @@ RULES = (
     Rule(
         "pair-unexplained",
         "error",
-        "The reason of a broken pair is the feedback; what goes wrong is a question of its own.",
-        "- {first: key_bed, then: mix_filler, class: ruins, reason: ...}",
+        "What goes wrong is a question of its own, and its harm keeps kindred answers apart.",
+        "- {first: key_bed, ..., goes_wrong: The mix gels on the board}",
         "- {first: key_bed, ..., goes_wrong: The mix gels on the board, harm: wrong_cure}",
         pair_unexplained,
     ),

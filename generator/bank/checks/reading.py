@@ -84,6 +84,13 @@ RULES = (
         "stem: ... thinned by {thinner} ...",
     ),
     Rule(
+        "placeholder-unknown",
+        "error",
+        "A name in braces that nothing is drawn for would reach the learner as it stands.",
+        "given: {thinner: ...}\nstem: ... thinned by {thiner} ...",
+        "stem: ... thinned by {thinner} ...",
+    ),
+    Rule(
         "formula-syntax",
         "error",
         "A formula holds numbers, names, + - * / ** and calls of relations, and nothing else.",

@@ -20,7 +20,8 @@ def unknown_source(bank: Bank) -> Iterator[Problem]:
     )
     for entry in (entry for group in groups for entry in group):
         for place, tag in enumerate(entry.record.source):
-            if tag.key not in _SPECIAL and tag.key not in bank.sources:
+            known = tag.key in bank.sources or bank.was_unread("sources", tag.key)
+            if tag.key not in _SPECIAL and not known:
                 hint = did_you_mean(tag.key, [*bank.sources, *_SPECIAL])
                 message = f"sources.yml has no '{tag.key}'"
                 path = ("source", place) if _is_list(entry) else ("source",)
@@ -73,7 +74,8 @@ def unknown_fault(bank: Bank) -> Iterator[Problem]:
     """Give every look-alike that names no fault record."""
     for name, entry in bank.faults.items():
         for place, look in enumerate(entry.record.look_alikes):
-            if look.fault not in bank.faults or look.fault == name:
+            known = look.fault in bank.faults or bank.was_unread("faults", look.fault)
+            if not known or look.fault == name:
                 message = f"there is no other fault record '{look.fault}'"
                 hint = did_you_mean(look.fault, bank.faults)
                 path = ("look_alikes", place, "fault")
@@ -84,7 +86,7 @@ def unknown_term(bank: Bank) -> Iterator[Problem]:
     """Give every glossary cross-reference that leads nowhere."""
     for entry in bank.glossary.values():
         for place, name in enumerate(entry.record.see):
-            if name not in bank.glossary:
+            if name not in bank.glossary and not bank.was_unread("glossary", name):
                 message = f"the glossary has no entry '{name}'"
                 hint = did_you_mean(name, bank.glossary)
                 yield entry.problem("error", "unknown-term", message, "see", place, hint=hint)
@@ -96,7 +98,8 @@ def unknown_lesson(bank: Bank) -> Iterator[Problem]:
         return
     names = {lesson.name for lesson in bank.lessons}
     for place, module in enumerate(bank.modules):
-        if module.lesson and module.lesson not in names:
+        unread = bank.was_unread("lessons", module.lesson or "")
+        if module.lesson and module.lesson not in names and not unread:
             message = f"the course folder has no lesson '{module.lesson}.md'"
             yield bank.outline_problem("unknown-lesson", message, "modules", place, "lesson")
 

@@ -37,7 +37,7 @@ def _columns(entry: Entry[Table]) -> Iterator[Problem]:
 def _rows(entry: Entry[Table]) -> Iterator[Problem]:
     try:
         rows = table_rows(entry)
-    except FileNotFoundError:
+    except (OSError, ValueError):
         message = f"the relations have no table file '{entry.record.rows_from}'"
         yield entry.problem("error", "table-shape", message, "rows_from")
         return
@@ -46,7 +46,8 @@ def _rows(entry: Entry[Table]) -> Iterator[Problem]:
     width = len(entry.record.columns)
     for place, row in enumerate(rows):
         if len(row) != width:
-            message = f"this row has {len(row)} cells and the table {width} columns"
+            cells = "1 cell" if len(row) == 1 else f"{len(row)} cells"
+            message = f"this row has {cells} and the table {width} columns"
             yield entry.problem("error", "table-shape", message, "rows", place)
 
 

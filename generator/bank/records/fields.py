@@ -7,7 +7,9 @@ from typing import Annotated, Any
 
 from pydantic import BaseModel, BeforeValidator, ConfigDict, PlainValidator, WithJsonSchema
 
-_DECIMAL = re.compile(r"[-+]?\d+(\.\d+)?\Z")
+# plain digits only, and few enough to stay a number that someone could mean
+_DECIMAL = re.compile(r"[-+]?[0-9]{1,30}(\.[0-9]{1,30})?\Z")
+_WHOLE = re.compile(r"[0-9]{1,9}\Z")
 _STEPPED = re.compile(r"(\S+) to (\S+) step (\S+)\Z")
 _SCALAR = {"type": ["string", "number", "boolean"]}
 MOST_VALUES = 400
@@ -41,7 +43,7 @@ def _yes_or_no(text: object) -> bool:
 
 
 def _whole(text: object) -> int:
-    if not isinstance(text, str) or not text.isdigit():
+    if not isinstance(text, str) or not _WHOLE.match(text):
         raise ValueError(f"'{text}' is not a whole number")
     return int(text)
 

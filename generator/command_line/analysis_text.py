@@ -1,0 +1,81 @@
+"""An analysis as text for people: no more is said than the size of the class bears."""
+
+from collections.abc import Iterator
+
+from generator.marking import ClassAnalysis, Figure, ItemAnalysis
+from generator.marking.analysis_decision import Decision
+from generator.marking.analysis_flags import FLAG_WORDS, idle_options
+
+_TRUST = {
+    "counts": "Fewer than 10 people: only counts are shown.",
+    "facility": "Fewer than 30 people: no verdict on how items separate.",
+    "interval": "Fewer than 100 people: read each figure with its interval.",
+    "bands": "",
+}
+
+
+def analysis_text(analysis: ClassAnalysis) -> str:
+    """Write the whole test, then each item with its options and flags."""
+    return "\n".join([*_test(analysis), *_items(analysis)])
+
+
+def _test(analysis: ClassAnalysis) -> Iterator[str]:
+    yield f"People: {analysis.people}   Items: {len(analysis.items)}"
+    if _TRUST[analysis.trust]:
+        yield _TRUST[analysis.trust]
+    yield f"Mean: {_shown(analysis.mean)}"
+    if analysis.trust != "counts":
+        yield f"Variance (n): {_shown(analysis.variance)}"
+        yield f"Alpha: {_shown(analysis.alpha)}   KR-20: {_shown(analysis.kr20)}"
+        yield f"Standard error of measurement: {_shown(analysis.sem)} marks"
+    if analysis.decision is not None:
+        yield from _decision(analysis.decision, analysis)
+
+
+def _decision(decision: Decision, analysis: ClassAnalysis) -> Iterator[str]:
+    yield f"At or above the cut of {decision.cut}: {decision.passed} of {analysis.people}"
+    if analysis.trust in ("interval", "bands"):
+        yield (
+            f"Same verdict again: {_shown(decision.agreement)}"
+            f" (by chance {_shown(decision.by_chance)}, kappa {_shown(decision.kappa)})"
+        )
+
+
+def _items(analysis: ClassAnalysis) -> Iterator[str]:
+    for item in analysis.items:
+        yield ""
+        yield f"{item.name}: {item.right} of {analysis.people} right"
+        if analysis.trust != "counts":
+            yield f"  facility {_shown(item.facility)}{_between(item.facility_interval)}"
+        if analysis.trust in ("interval", "bands"):
+            band = f", {item.band}" if item.band else ""
+            yield f"  item-rest r {_shown(item.item_rest)}{_between(item.item_rest_interval)}{band}"
+            yield f"  alpha without it {_shown(item.alpha_if_dropped)}"
+        yield from _options(item, with_figures=analysis.trust in ("interval", "bands"))
+        yield from _flags(item)
+
+
+def _options(item: ItemAnalysis, with_figures: bool) -> Iterator[str]:
+    for use in item.options:
+        name = ("*" if use.is_key else " ") + (use.option or "blank")
+        line = f"  {name:<8}{use.people:>6}"
+        if with_figures:
+            mean = "" if use.rest_mean is None else f"   mean on the rest {use.rest_mean:.3f}"
+            line += f"   share {use.share:.3f}   r {_shown(use.rest)}{mean}"
+        yield line
+
+
+def _flags(item: ItemAnalysis) -> Iterator[str]:
+    for flag in item.flags:
+        if flag == "option_not_working":
+            yield f"  look: {FLAG_WORDS[flag]}: {', '.join(idle_options(item.options))}"
+        elif flag != "too_few_people":
+            yield f"  look: {FLAG_WORDS[flag]}"
+
+
+def _shown(figure: Figure) -> str:
+    return f"undefined ({figure.reason})" if figure.value is None else f"{figure.value:.3f}"
+
+
+def _between(interval: tuple[float, float] | None) -> str:
+    return f" ({interval[0]:.2f} to {interval[1]:.2f})" if interval else ""

@@ -1,0 +1,46 @@
+"""Runs a command in a project and holds it to its manners: no traceback, known exit codes."""
+
+from contextlib import chdir
+from functools import cache
+from pathlib import Path
+
+from click.testing import CliRunner, Result
+from pytest import MonkeyPatch
+
+from generator.bank import Bank
+from generator.command_line import project
+from generator.command_line.main import main
+from generator.diagnostics import Problem
+from tests.bank.small_bank import REPOSITORY, everything_found
+
+
+def run(folder: Path, *arguments: str) -> Result:
+    """Run `guidecoat` with some arguments in a folder."""
+    with chdir(folder):
+        result = CliRunner().invoke(main, arguments)
+    if not (result.exception is None or isinstance(result.exception, SystemExit)):
+        raise result.exception
+    assert result.exit_code in (0, 1, 2)
+    assert "Traceback" not in result.output
+    return result
+
+
+def misuse(folder: Path, *arguments: str) -> str:
+    """Run a command that must be refused as misuse; give the one sentence it says."""
+    result = run(folder, *arguments)
+    assert result.exit_code == 2, result.output
+    assert result.stdout == ""
+    head, _, sentence = result.stderr.rpartition("Error: ")
+    assert head.startswith("Usage: ")
+    assert sentence.count("\n") == 1
+    return sentence.rstrip("\n")
+
+
+@cache
+def _real_bank() -> tuple[Bank | None, tuple[Problem, ...]]:
+    return everything_found(REPOSITORY)
+
+
+def read_the_real_bank_once(monkeypatch: MonkeyPatch) -> None:
+    """Let commands that are run in the repository share one reading of its bank."""
+    monkeypatch.setattr(project, "read_and_check", lambda where: _real_bank())
