@@ -1,6 +1,7 @@
 """`guidecoat analyse` gives unrounded figures, plain words and located problems."""
 
 import json
+from collections.abc import Sequence
 from pathlib import Path
 
 import pytest
@@ -23,7 +24,7 @@ def analysed(folder: Path, answers: str | Path, key: str = KEY, *options: str) -
     return run(folder, "analyse", str(answers), "--key", str(folder / "key.csv"), *options)
 
 
-def as_table(rows: list[tuple[str, ...]], items: int) -> str:
+def as_table(rows: Sequence[tuple[str, ...]], items: int) -> str:
     """Write answers with apprentices in front."""
     header = ",".join(["person", *(f"Q{n}" for n in range(1, items + 1))])
     lines = [",".join([f"Apprentice {n:02}", *row]) for n, row in enumerate(rows, 1)]
@@ -62,7 +63,7 @@ def test_the_text_names_the_key_the_options_and_what_to_look_at(tmp_path: Path) 
     table = iq_items()
     place = table.items.index("rotate.3") + 1
     key = "item,key\n" + "".join(f"Q{n},{k}\n" for n, k in enumerate(IQ_KEY.values(), 1))
-    lines = analysed(tmp_path, as_table(list(table.answers), 16), key).stdout.splitlines()
+    lines = analysed(tmp_path, as_table(table.answers, 16), key).stdout.splitlines()
     lines = lines[lines.index(f"Q{place}: 295 of 1523 right") :][:16]
     assert any(line.startswith("  *3") and "295" in line for line in lines)
     assert "  look: a wrong option draws strong learners" in lines
