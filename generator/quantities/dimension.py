@@ -18,6 +18,13 @@ _NAMED = {
     (0, 0, -1, 0, 0): "a count per time",
     (3, 0, -1, 0, 0): "a flow",
     (-1, 1, -2, 0, 0): "a pressure",
+    (2, 0, -1, 0, 0): "a kinematic viscosity",
+    (-1, 1, -1, 0, 0): "a viscosity",
+    (2, 1, -2, 0, 0): "an energy or a torque",
+    (2, 1, -3, 0, 0): "a power",
+    (-3, 0, 0, 0, 1): "a price per volume",
+    (0, 0, -1, 0, 1): "a price per time",
+    (-2, 0, 0, 0, 1): "a price per area",
 }
 _BASE_WORDS = ("length", "mass", "time", "temperature", "money")
 

@@ -18,6 +18,11 @@ _SPEED = Dimension(length=1, time=-1)
 _RATE = Dimension(time=-1)
 _FLOW = Dimension(length=3, time=-1)
 _PRESSURE = Dimension(length=-1, mass=1, time=-2)
+_POWER = Dimension(length=2, mass=1, time=-3)
+_VISCOSITY = Dimension(length=-1, mass=1, time=-1)
+_KINEMATIC_VISCOSITY = Dimension(length=2, time=-1)
+# a mole only counts, so an energy per mole measures as an energy
+_ENERGY = Dimension(length=2, mass=1, time=-2)
 
 _INCH = Fraction("0.0254")
 _FOOT = 12 * _INCH
@@ -27,6 +32,8 @@ _IMPERIAL_GALLON = Fraction("4.54609") * _LITRE
 _POUND = Fraction("0.45359237")
 _STANDARD_GRAVITY = Fraction("9.80665")
 _PSI = _POUND * _STANDARD_GRAVITY / _INCH**2
+_INCH_OF_WATER = 1000 * _STANDARD_GRAVITY * _INCH
+_HORSEPOWER = 550 * _FOOT * _POUND * _STANDARD_GRAVITY
 _FAHRENHEIT_STEP = Fraction(5, 9)
 
 # name, symbol, factor, dimension
@@ -58,8 +65,10 @@ SCALED: tuple[tuple[str, str, Fraction, Dimension], ...] = (
     ("kg", "kg", Fraction(1), _MASS),
     ("oz", "oz", _POUND / 16, _MASS),
     ("lb", "lb", _POUND, _MASS),
+    ("us_ton", "US short tons", 2000 * _POUND, _MASS),
     ("g/mL", "g/mL", Fraction(1000), _DENSITY),
     ("kg/L", "kg/L", Fraction(1000), _DENSITY),
+    ("g/L", "g/L", Fraction(1), _DENSITY),
     ("lb/us_gal", "lb/US gal", _POUND / _US_GALLON, _DENSITY),
     ("m2/L", "m²/L", 1 / _LITRE, _SPREAD),
     ("ft2/us_gal", "ft²/US gal", _FOOT**2 / _US_GALLON, _SPREAD),
@@ -74,7 +83,10 @@ SCALED: tuple[tuple[str, str, Fraction, Dimension], ...] = (
     ("grades", "grades", Fraction(1), BARE),
     ("rpm", "rpm", Fraction(1, 60), _RATE),
     ("opm", "opm", Fraction(1, 60), _RATE),
+    ("ach", "air changes/h", Fraction(1, 3600), _RATE),
     ("mm/s", "mm/s", Fraction(1, 1000), _SPEED),
+    ("cm/s", "cm/s", Fraction(1, 100), _SPEED),
+    ("in/s", "in/s", _INCH, _SPEED),
     ("m/s", "m/s", Fraction(1), _SPEED),
     ("ft/min", "ft/min", _FOOT / 60, _SPEED),
     ("s", "s", Fraction(1), _TIME),
@@ -87,12 +99,32 @@ SCALED: tuple[tuple[str, str, Fraction, Dimension], ...] = (
     ("kPa", "kPa", Fraction(1000), _PRESSURE),
     ("bar", "bar", Fraction(10**5), _PRESSURE),
     ("psi", "psi", _PSI, _PRESSURE),
+    ("Pa", "Pa", Fraction(1), _PRESSURE),
+    ("in_wg", "inWG", _INCH_OF_WATER, _PRESSURE),
     ("cfm", "cfm", _FOOT**3 / 60, _FLOW),
     ("L/min", "L/min", _LITRE / 60, _FLOW),
     ("m3/h", "m³/h", Fraction(1, 3600), _FLOW),
+    ("mL/min", "mL/min", _LITRE / 60_000, _FLOW),
+    ("us_fl_oz/min", "US fl oz/min", _US_GALLON / 128 / 60, _FLOW),
+    ("mm2/s", "mm²/s", Fraction(1, 10**6), _KINEMATIC_VISCOSITY),
+    ("mPa_s", "mPa·s", Fraction(1, 1000), _VISCOSITY),
+    ("hp", "hp", _HORSEPOWER, _POWER),
+    ("kW", "kW", Fraction(1000), _POWER),
+    ("kJ/mol", "kJ/mol", Fraction(1000), _ENERGY),
     ("ppm", "ppm", Fraction(1, 10**6), BARE),
     ("mg/m3", "mg/m³", Fraction(1, 10**6), _DENSITY),
+    ("ug/m3", "µg/m³", Fraction(1, 10**9), _DENSITY),
+    ("ft3/us_gal", "ft³/US gal", _FOOT**3 / _US_GALLON, BARE),
+    # a sound level and a gloss reading are numbers on a scale of their own
+    ("dBA", "dBA", Fraction(1), BARE),
+    ("GU", "GU", Fraction(1), BARE),
+    ("N_m", "N·m", Fraction(1), _ENERGY),
+    ("ft_lbf", "ft·lbf", _FOOT * _POUND * _STANDARD_GRAVITY, _ENERGY),
     ("money", "", Fraction(1), Dimension(money=1)),
+    ("money/L", "per L", 1 / _LITRE, Dimension(length=-3, money=1)),
+    ("money/us_gal", "per US gal", 1 / _US_GALLON, Dimension(length=-3, money=1)),
+    ("money/h", "per h", Fraction(1, 3600), Dimension(time=-1, money=1)),
+    ("money/m2", "per m²", Fraction(1), Dimension(length=-2, money=1)),
 )
 
 # name, symbol, factor, offset: kelvins = number x factor + offset
@@ -108,4 +140,5 @@ SINGULARS = {
     "fills": "fill",
     "layers": "layer",
     "grades": "grade",
+    "US short tons": "US short ton",
 }

@@ -107,7 +107,7 @@ def _read_all(
 def _read(parameter: Parameter, text: str) -> tuple[Argument, bool]:
     if parameter.unit is None:
         return _read_ratio(parameter, text), False
-    number, _, unit_name = text.strip().partition(" ")
+    number, unit_name = _number_and_unit(text.strip())
     value = read_number(number)
     if value is None:
         raise RequestRefused(
@@ -117,12 +117,20 @@ def _read(parameter: Parameter, text: str) -> tuple[Argument, bool]:
     if not unit_name:
         return value, parameter.unit.name != "one"
     try:
-        unit = unit_named(unit_name.strip())
+        unit = unit_named(unit_name)
         return Quantity(value, unit).to(parameter.unit).number, False
     except UnknownUnit as error:
         raise RequestRefused(str(error)) from error
     except UnitsDisagree as error:
         raise RequestRefused(f"'{parameter.name}' is in {parameter.unit.name}: {error}") from error
+
+
+def _number_and_unit(text: str) -> tuple[str, str]:
+    # a mixed number such as 1 1/2 has a space of its own
+    if read_number(text) is not None or " " not in text:
+        return text, ""
+    number, _, unit_name = text.rpartition(" ")
+    return number.strip(), unit_name
 
 
 def _read_ratio(parameter: Parameter, text: str) -> tuple[Fraction, ...]:

@@ -7,7 +7,7 @@ from fractions import Fraction
 from generator.quantities import Unit, is_short, short_number, short_quantity
 
 _NAME = re.compile(r"[a-z][a-z0-9]*(?:_[a-z0-9]+)*")
-_ADDED_TERM = re.compile(rf" [+-] ({_NAME.pattern}(?: × {_NAME.pattern})*)(?= [+-]|\)|$)")
+_ADDED_TERM = re.compile(rf" [+-] ({_NAME.pattern}(?: [×÷] {_NAME.pattern})*)(?= [+-]|\)|$)")
 _SPOKEN = {"p_grade": "P grade", "cami_grade": "CAMI grade"}
 _PART_NAMES = ("base_part", "hardener_part", "thinner_part")
 _RAISED = "²³"

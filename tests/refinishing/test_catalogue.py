@@ -11,12 +11,15 @@ from generator.diagnostics import OutsideValidity
 from generator.formulas import evaluate, parse_formula
 from generator.quantities import UNITS, Quantity, unit_named
 from generator.refinishing import CATALOGUE
+from tests.refinishing import suitable_air_and_cure
+from tests.refinishing.suitable_arguments import SUITABLE as SUITABLE_ELSEWHERE
 
 SOURCES = yaml.safe_load(
     (Path(__file__).parents[2] / "question_bank" / "sources.yml").read_text("utf-8")
 )
-PROSE = re.compile(r", with|rounded up|dew point of|table|nearest|or none")
+PROSE = re.compile(r", with|rounded up|dew point of|table|nearest|or none|least of")
 RELATIONS = sorted(CATALOGUE)
+SUITABLE = SUITABLE_ELSEWHERE | suitable_air_and_cure.SUITABLE
 PARTS = (Fraction(5), Fraction(2), Fraction(1))
 TWO_PARTS = PARTS[:2]
 GRADES = {"p_grade": 320, "cami_grade": 240, "from_grade": 180, "to_grade": 320}
@@ -40,7 +43,7 @@ def arguments_for(name):
         given["wet_film"] = Fraction(60)
     if name == "humidity_from_wet_bulb":
         given["dry_bulb"], given["wet_bulb"] = Fraction(24), Fraction(18)
-    return given
+    return given | {key: Fraction(value) for key, value in SUITABLE.get(name, {}).items()}
 
 
 def equations(name):
@@ -48,7 +51,7 @@ def equations(name):
 
 
 def test_all_relations_of_the_trade_are_there():
-    assert len(CATALOGUE) == 52
+    assert len(CATALOGUE) == 148
     assert all(CATALOGUE[name].name == name for name in CATALOGUE)
 
 

@@ -32,6 +32,22 @@ def test_a_default_of_nothing_drops_out_of_the_numbers():
     assert found[1:] == ["wet film = 60 µm × 100 % ÷ 40 %", "wet film = 150 µm"]
 
 
+def test_a_quotient_of_nothing_drops_out_of_a_sum():
+    found = lines(
+        "mixture_sum", concentration_1="500", limit_1="1000", concentration_2="45", limit_2="200"
+    )
+    assert found[1:] == [
+        "mixture sum = 500 ppm ÷ 1000 ppm + 45 ppm ÷ 200 ppm",
+        "mixture sum = 0.725",
+    ]
+
+
+def test_spells_that_are_not_there_have_no_working():
+    found = lines("noise_dose_limit", ("dose",), level_1="95", time_1="2", level_2="90", time_2="3")
+    assert found[-2:] == ["dose = 50 % + 37.5 %", "dose = 87.5 %"]
+    assert not [line for line in found if line.startswith("share 3")]
+
+
 def test_a_can_that_is_not_in_the_ratio_has_no_working():
     found = lines("split_total", total="900", parts=("2", "1"))
     assert found[1::3] == ["base = 900 mL × 2 ÷ 3", "hardener = 900 mL × 1 ÷ 3"]
