@@ -15,25 +15,31 @@ SPECIMEN = "specimen"
 
 
 @click.command()
-def build() -> None:
+@click.option("--single-file", is_flag=True, help="Also write the course as one file for a stick.")
+def build(single_file: bool) -> None:
     """Check the bank, build the course into site/ and a specimen quiz with key into printed/.
 
-    Example: guidecoat build
+    Example: guidecoat build --single-file
 
     A bank with errors leaves the earlier site as it was.
     """
     from generator.website.engine import SiteRefused, build_into
+    from generator.website.single_file import ONE_FILE
 
     project = find_project()
     bank = sound_bank(project)
     papers = _specimen(project, bank)
+    config = project.root / "mkdocs.yml"
     try:
-        replace_folder(project.site, lambda new: build_into(project.root / "mkdocs.yml", new))
+        replace_folder(project.site, lambda new: build_into(config, new, single_file=single_file))
     except SiteRefused as error:
         click.echo(f"the site could not be built: {error}", err=True)
         sys.exit(1)
-    pages = sum(1 for _ in project.site.rglob("*.html"))
+    pages = sum(path.name != ONE_FILE for path in project.site.rglob("*.html"))
     click.echo(f"site/index.html and {pages - 1} more pages")
+    if single_file:
+        megabytes = (project.site / ONE_FILE).stat().st_size / 1e6
+        click.echo(f"site/{ONE_FILE}, {megabytes:.1f} MB")
     for path in write_files(project.printed, papers):
         click.echo(path.relative_to(project.root))
 

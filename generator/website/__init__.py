@@ -3,6 +3,9 @@
 Files: course (what a site is made of) and gather (from the bank to it); site (all pages),
 front_pages, lesson_pages, question_pages, reference_pages; desk (templates, sources in words),
 prose (Markdown), blocks and worked (what a lesson can ask for), question_html, addresses (links),
-draft (a page in the making); panel_picture, drawing and figures_* (pictures); offline (the worker
-that keeps the course on a phone). Only plugin (pages) and engine (runs it) know MkDocs.
+draft (a page in the making); panel_picture, drawing and figures_* (pictures); check_pages,
+question_parts, packing, methods (mixed checks); search_pages and search_entries; bundles (one
+script, one style sheet) and units_script; offline (the worker that keeps the course on a phone);
+single_file and page_sections (the course as one document). Only plugin (pages) and engine (runs
+it) know MkDocs.
 """

@@ -17,6 +17,9 @@ _PAGES = frozenset(
         "tables",
         "relations",
         "progress",
+        "today",
+        "look-back",
+        "search",
     )
 )
 
@@ -31,9 +34,9 @@ def lesson_address(module: str) -> str:
     return f"{module}.html"
 
 
-def questions_address(module: str) -> str:
-    """Give the file of a module's questions."""
-    return f"{module}-questions.html"
+def questions_address(module: str, sheet: int = 1) -> str:
+    """Give the file of a module's questions; a very long list goes on over further sheets."""
+    return f"{module}-questions.html" if sheet == 1 else f"{module}-questions-{sheet}.html"
 
 
 def source_address(key: str) -> str:

@@ -20,6 +20,7 @@ class Course:
     figures    figure name to its SVG
     questions  module name to its study items; each item is one or more solved variants
     rows       table name to its rows, wherever they were written down
+    relations  numeric item to the relation that its answer turns on
     """
 
     title: str
@@ -33,6 +34,7 @@ class Course:
     sources: Mapping[str, Source] = field(default_factory=dict)
     terms: Mapping[str, Term] = field(default_factory=dict)
     questions: Mapping[str, tuple[Variants, ...]] = field(default_factory=dict)
+    relations: Mapping[str, str] = field(default_factory=dict)
 
     def module_named(self, name: str) -> Module | None:
         """Give the module with this name."""

@@ -32,6 +32,13 @@ class BuiltPage(NamedTuple):
     after: tuple[str, str] | None = None
 
 
+class SiteFile(NamedTuple):
+    """A file that pages load besides the theme's own; `path` is its place in the site."""
+
+    path: str
+    text: str
+
+
 @dataclass(slots=True)
 class Draft:
     """Collects what a page turns up while it is rendered.

@@ -6,15 +6,22 @@ from pathlib import Path
 from mkdocs.commands.build import build
 from mkdocs.commands.serve import serve
 from mkdocs.config import load_config
+from mkdocs.config.defaults import MkDocsConfig
 from mkdocs.exceptions import Abort, BuildError, ConfigurationError
+
+from generator.website.plugin import CoursePlugin
+from generator.website.single_file import ONE_FILE, one_file
 
 
 class SiteRefused(Exception):
     """The site could not be built; the text says why."""
 
 
-def build_into(config_file: Path, target: Path) -> None:
-    """Build the site of a configuration into a folder; raises SiteRefused with the reason."""
+def build_into(config_file: Path, target: Path, *, single_file: bool = False) -> None:
+    """Build the site of a configuration into a folder; raises SiteRefused with the reason.
+
+    single_file  also write the whole course as one document beside the pages
+    """
     heard = _Listener()
     log = logging.getLogger("mkdocs")
     log.addHandler(heard)
@@ -22,11 +29,19 @@ def build_into(config_file: Path, target: Path) -> None:
         config = load_config(str(config_file), site_dir=str(target))
         config.plugins.on_startup(command="build", dirty=False)
         build(config)
+        if single_file:
+            _write_one_file(config, target)
         config.plugins.on_shutdown()
     except (Abort, BuildError, ConfigurationError) as error:
         raise SiteRefused("\n".join([*heard.lines, str(error)]).strip()) from error
     finally:
         log.removeHandler(heard)
+
+
+def _write_one_file(config: MkDocsConfig, target: Path) -> None:
+    (course,) = (found for found in config.plugins.values() if isinstance(found, CoursePlugin))
+    text = one_file(target, course.paths, Path(str(config.theme.custom_dir)))
+    (target / ONE_FILE).write_text(text, encoding="utf-8")
 
 
 def preview(config_file: Path, address: str) -> None:

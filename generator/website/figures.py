@@ -6,6 +6,7 @@ from generator.website.course import Course
 from generator.website.figures_abrasives import grade_ladder
 from generator.website.figures_climate import dew_chart
 from generator.website.figures_film import film_stack, wet_dry_bars
+from generator.website.figures_health import noise_time, purge_curve
 from generator.website.figures_mixing import cup_marks
 
 COMPUTED: Mapping[str, Callable[[], str]] = {
@@ -14,6 +15,8 @@ COMPUTED: Mapping[str, Callable[[], str]] = {
     "cup_marks": cup_marks,
     "dew_chart": dew_chart,
     "wet_dry_bars": wet_dry_bars,
+    "purge_curve": purge_curve,
+    "noise_time": noise_time,
 }
 
 

@@ -6,6 +6,7 @@ from generator.website.desk import Desk
 from generator.website.draft import BuiltPage
 from generator.website.panel_picture import mist_patterns, panel_strips
 from generator.website.prose import rendered
+from generator.website.question_pages import objective_places
 
 NO_WORDS = "# Guidecoat\n\n## Your panel\n\n```modules\n```\n"
 
@@ -41,6 +42,7 @@ def progress_page(desk: Desk) -> BuiltPage:
         desk.draft("question_bank/outline.yml"),
         strips=panel_strips(desk.course),
         patterns=mist_patterns(),
+        places={one.module: objective_places(one, desk.course) for one in desk.course.modules},
     )
     return BuiltPage("progress.html", html, "Your panel", "progress")
 

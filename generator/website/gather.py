@@ -9,6 +9,7 @@ from generator.bank.table_rows import table_rows
 from generator.diagnostics import Problem
 from generator.questions import study_questions
 from generator.website.course import Course, Variants
+from generator.website.methods import relations_of_items
 
 
 def read_course(bank_folder: Path, lessons: Path) -> tuple[Course | None, tuple[Problem, ...]]:
@@ -51,6 +52,7 @@ def course_from(bank: Bank, questions: Mapping[str, tuple[Variants, ...]], figur
         sources=_records(bank.sources),
         terms=_records(bank.glossary),
         questions=questions,
+        relations=relations_of_items(bank),
     )
 
 

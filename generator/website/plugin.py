@@ -15,15 +15,20 @@ from mkdocs.structure.toc import AnchorLink, TableOfContents
 from generator.diagnostics import as_text, has_errors
 from generator.website.draft import BuiltPage
 from generator.website.gather import line_reader, read_course
-from generator.website.offline import WORKER, offline_worker
+from generator.website.offline import MANIFEST, app_manifest, write_worker
 from generator.website.site import Site, build_site
 
 NO_SITE = Site((), ())
+HOME = "index.html"
 NOT_FOR_THE_SITE = (
     "sitemap.xml",
     "offline.js.txt",
     "fonts_print/",
+    "assets/css/",
+    "assets/js/",
     "blocks/",
+    "checks/",
+    "one_file.html",
     "pages/",
     "questions/",
     "figures/",
@@ -40,6 +45,7 @@ class CoursePlugin(BasePlugin[CourseOptions]):  # type: ignore[no-untyped-call]
     """Gives MkDocs the pages of the course as files that exist only in memory."""
 
     _published = True
+    _pages: dict[str, BuiltPage]
 
     def on_startup(self, *, command: str, dirty: bool) -> None:
         """Note whether this is a live preview, which must never be kept offline."""
@@ -52,12 +58,14 @@ class CoursePlugin(BasePlugin[CourseOptions]):  # type: ignore[no-untyped-call]
 
     def on_files(self, files: Files, *, config: MkDocsConfig) -> Files:
         """Replace the author's files by the built pages; keep the theme's assets."""
-        self._pages = self._built(config)
+        site = self._built(config)
+        self._pages = {page.path: page for page in site.pages}
         kept = [file for file in files if _is_asset(file)]
         made = [File.generated(config, _source_name(path), content="") for path in self._pages]
+        made += [File.generated(config, path, content=text) for path, text in site.files]
         if self._published:
-            worker = offline_worker(self._pages.values(), _theme(config))
-            made.append(File.generated(config, WORKER, content=worker))
+            manifest = app_manifest(self._pages[HOME].title)
+            made.append(File.generated(config, MANIFEST, content=manifest))
         return Files([*kept, *made])
 
     def on_page_content(self, html: str, *, page: Page, config: MkDocsConfig, files: Files) -> str:
@@ -73,7 +81,17 @@ class CoursePlugin(BasePlugin[CourseOptions]):  # type: ignore[no-untyped-call]
         context["published"] = self._published
         return context
 
-    def _built(self, config: MkDocsConfig) -> dict[str, BuiltPage]:
+    def on_post_build(self, *, config: MkDocsConfig) -> None:
+        """Write the worker last, from the bytes of all that was written."""
+        if self._published:
+            write_worker(Path(config.site_dir), _theme(config))
+
+    @property
+    def paths(self) -> tuple[str, ...]:
+        """Give the file of every page that was built, in reading order."""
+        return tuple(self._pages)
+
+    def _built(self, config: MkDocsConfig) -> Site:
         course, problems = read_course(Path(self.config.question_bank), Path(config.docs_dir))
         site = build_site(course, _theme(config)) if course else NO_SITE
         found = (*problems, *site.problems)
@@ -81,7 +99,7 @@ class CoursePlugin(BasePlugin[CourseOptions]):  # type: ignore[no-untyped-call]
             raise PluginError(
                 "\n" + as_text(found, line_reader(Path(config.config_file_path).parent))
             )
-        return {page.path: page for page in site.pages}
+        return site
 
 
 def _theme(config: MkDocsConfig) -> Path:

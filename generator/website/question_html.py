@@ -1,5 +1,6 @@
 """One study question as a form that works with and without script."""
 
+import re
 from collections.abc import Mapping
 from typing import Any
 
@@ -7,6 +8,8 @@ from generator.website.course import Question, Variants
 from generator.website.desk import Desk, cited_of_question
 from generator.website.draft import Draft
 
+# the author's words that make the unit part of the answer
+_WITH_UNIT = re.compile(r"\b(?:with|and) (?:its|the) unit\b")
 KIND_WORDS = {
     "numeric": "Work it out",
     "choice": "Choose one",
@@ -33,10 +36,16 @@ def question_html(variants: Variants, draft: Draft, desk: Desk, label: str, leve
         anchor=question_anchor(question),
         objective=objective_of(question),
         kind_words=KIND_WORDS[question["kind"]],
+        asks_unit=asks_unit(question),
         label=label,
         level=level,
         source_tags=cited_of_question(draft.course, question["sources"]),
     )
+
+
+def asks_unit(question: Question) -> bool:
+    """Say whether a number is wanted with its unit, as the words of the question say."""
+    return question["kind"] == "numeric" and bool(_WITH_UNIT.search(question["stem"]))
 
 
 def question_anchor(question: Question) -> str:
@@ -54,20 +63,33 @@ def marking_data(variants: Variants) -> dict[str, Any]:
     """Give what the page's script needs to mark: no words that the page holds already."""
     return {
         "variants": [
-            {"kind": question["kind"], **_marking(question["kind"], question["key"])}
+            {"kind": question["kind"], **_marking(question, question["key"])}
             for question in variants
         ]
     }
 
 
-def _marking(kind: str, key: Mapping[str, Any]) -> dict[str, Any]:
+def _marking(question: Question, key: Mapping[str, Any]) -> dict[str, Any]:
+    kind = question["kind"]
     if kind == "numeric":
-        return _numeric(key)
+        return {**_numeric(key), "asks_unit": asks_unit(question)}
     if kind in ("choice", "multiple_response"):
         return {"right": [option["letter"] for option in key["options"] if option["right"]]}
     if kind == "order":
-        return {"pairs": [{"first": pair["first"], "then": pair["then"]} for pair in key["pairs"]]}
-    return {"answers": key["answers"]} if kind == "match" else {}
+        return _order(key)
+    if kind == "match":
+        return {"answers": key["answers"]}
+    return {"marks": [point["marks"] for point in key["points"]]}
+
+
+def _order(key: Mapping[str, Any]) -> dict[str, Any]:
+    return {
+        "steps": "".join(step["letter"] for step in key["steps"]),
+        "pairs": [
+            {"first": pair["first"], "then": pair["then"], "danger": pair["class"] == "danger"}
+            for pair in key["pairs"]
+        ],
+    }
 
 
 def _numeric(key: Mapping[str, Any]) -> dict[str, Any]:

@@ -4,12 +4,15 @@ from pathlib import Path
 from typing import NamedTuple
 
 from generator.diagnostics import Problem, sorted_problems
+from generator.website.bundles import bundles
+from generator.website.check_pages import look_back_page, today_page
 from generator.website.course import Course
 from generator.website.desk import Desk
-from generator.website.draft import BuiltPage
+from generator.website.draft import BuiltPage, SiteFile
 from generator.website.front_pages import home_page, lessons_page, progress_page
 from generator.website.lesson_pages import lesson_page
-from generator.website.question_pages import question_page
+from generator.website.question_pages import question_pages, written_questions
+from generator.website.question_parts import part_files
 from generator.website.reference_pages import (
     card_page,
     cautions_page,
@@ -18,21 +21,26 @@ from generator.website.reference_pages import (
     shelves,
     sources_page,
 )
+from generator.website.search_pages import search_list, search_page
+from generator.website.units_script import units_script
 
 
 class Site(NamedTuple):
-    """All pages, and what the author has to mend before they may be published."""
+    """All pages, what they load, and what the author has to mend before they may be published."""
 
     pages: tuple[BuiltPage, ...]
     problems: tuple[Problem, ...]
+    files: tuple[SiteFile, ...] = ()
 
 
 def build_site(course: Course, theme: Path) -> Site:
     """Build every page from plain data; the same course gives the same pages."""
     desk = Desk(course, theme)
-    taught, cautions = _module_pages(desk)
+    taught, cautions, parts = _modules(desk)
     pages = (
         home_page(desk),
+        today_page(desk),
+        look_back_page(desk),
         lessons_page(desk),
         *(lesson_page(name, desk)[0] for name in _pages_besides(course)),
         *with_neighbours(taught),
@@ -42,8 +50,11 @@ def build_site(course: Course, theme: Path) -> Site:
         *(card_page(shelf, desk) for shelf in shelves(course)),
         relations_page(desk),
         sources_page(desk),
+        search_page(desk),
     )
-    return Site(pages, sorted_problems(desk.problems))
+    loaded = bundles(theme, units_script())
+    files = (*loaded, *parts, search_list(pages, desk))
+    return Site(pages, sorted_problems(desk.problems), files)
 
 
 def with_neighbours(pages: list[BuiltPage]) -> list[BuiltPage]:
@@ -54,16 +65,19 @@ def with_neighbours(pages: list[BuiltPage]) -> list[BuiltPage]:
     ]
 
 
-def _module_pages(desk: Desk) -> tuple[list[BuiltPage], dict[str, tuple[str, ...]]]:
+def _modules(desk: Desk) -> tuple[list[BuiltPage], dict[str, tuple[str, ...]], list[SiteFile]]:
     pages: list[BuiltPage] = []
+    parts: list[SiteFile] = []
     cautions: dict[str, tuple[str, ...]] = {}
     for module in desk.course.modules:
         if module.module in desk.course.lessons:
             page, cautions[module.module] = lesson_page(module.module, desk)
             pages.append(page)
         if desk.course.questions.get(module.module):
-            pages.append(question_page(module, desk))
-    return pages, cautions
+            written = written_questions(module, desk)
+            pages.extend(question_pages(module, desk, written))
+            parts.extend(part_files(module, desk.course, written))
+    return pages, cautions, parts
 
 
 def _pages_besides(course: Course) -> list[str]:

@@ -1,19 +1,18 @@
 """A real browser over the built site, served on this machine only."""
 
 import shutil
-import threading
 from collections.abc import Iterator
-from functools import partial
-from http.server import SimpleHTTPRequestHandler, ThreadingHTTPServer
 from pathlib import Path
 
 import pytest
 from jinja2 import Environment, FileSystemLoader
 from playwright.sync_api import Browser, BrowserContext, Page, sync_playwright
 
+from generator.website.course import Course
 from generator.website.engine import build_into
-from generator.website.offline import WORKER, offline_worker
+from generator.website.offline import MANIFEST, app_manifest, write_worker
 from generator.website.site import build_site
+from tests.browser.gzip_server import served
 from tests.website.small_course import small_course
 
 ROOT = Path(__file__).parents[2]
@@ -26,13 +25,6 @@ ARGUMENTS = (
     "--disable-component-update",
     "--disable-sync",
 )
-
-
-class QuietHandler(SimpleHTTPRequestHandler):
-    """Serves files and keeps the test report free of request lines."""
-
-    def log_message(self, format: str, *arguments: object) -> None:
-        """Say nothing."""
 
 
 class Visit:
@@ -68,16 +60,6 @@ def chromium() -> Iterator[Browser]:
         browser.close()
 
 
-def _served(folder: Path) -> Iterator[str]:
-    handler = partial(QuietHandler, directory=str(folder))
-    with ThreadingHTTPServer(("127.0.0.1", 0), handler) as server:
-        thread = threading.Thread(target=server.serve_forever, daemon=True)
-        thread.start()
-        yield f"http://127.0.0.1:{server.server_address[1]}"
-        server.shutdown()
-        thread.join()
-
-
 @pytest.fixture(scope="session")
 def site_folder(tmp_path_factory: pytest.TempPathFactory) -> Path:
     """Build the real course once."""
@@ -89,18 +71,20 @@ def site_folder(tmp_path_factory: pytest.TempPathFactory) -> Path:
 @pytest.fixture(scope="session")
 def site_address(site_folder: Path) -> Iterator[str]:
     """Serve the real course."""
-    yield from _served(site_folder)
+    with served(site_folder) as address:
+        yield address
 
 
-@pytest.fixture(scope="session")
-def small_folder(tmp_path_factory: pytest.TempPathFactory) -> Path:
-    """Write the small course with the theme's own page frame."""
-    folder = tmp_path_factory.mktemp("small")
+def write_site(course: Course, folder: Path) -> None:
+    """Write a course with the theme's own page frame, in place of what the folder holds."""
+    shutil.rmtree(folder, ignore_errors=True)
     shutil.copytree(THEME / "assets", folder / "assets")
     frame = Environment(loader=FileSystemLoader(THEME)).get_template("main.html")
-    pages = build_site(small_course(), THEME).pages
-    (folder / WORKER).write_text(offline_worker(pages, THEME), encoding="utf-8")
-    for built in pages:
+    site = build_site(course, THEME)
+    for path, text in site.files:
+        (folder / path).parent.mkdir(parents=True, exist_ok=True)
+        (folder / path).write_text(text, encoding="utf-8")
+    for built in site.pages:
         html = frame.render(
             built=built,
             page={"content": built.html},
@@ -108,13 +92,23 @@ def small_folder(tmp_path_factory: pytest.TempPathFactory) -> Path:
             published=True,
         )
         (folder / built.path).write_text(html, encoding="utf-8")
+    (folder / MANIFEST).write_text(app_manifest(course.title), encoding="utf-8")
+    write_worker(folder, THEME)
+
+
+@pytest.fixture(scope="session")
+def small_folder(tmp_path_factory: pytest.TempPathFactory) -> Path:
+    """Write the small course."""
+    folder = tmp_path_factory.mktemp("small") / "site"
+    write_site(small_course(), folder)
     return folder
 
 
 @pytest.fixture(scope="session")
 def small_address(small_folder: Path) -> Iterator[str]:
     """Serve the small course."""
-    yield from _served(small_folder)
+    with served(small_folder) as address:
+        yield address
 
 
 @pytest.fixture

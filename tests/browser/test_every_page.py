@@ -14,6 +14,8 @@ AXE = Path(axe_playwright_python.__file__).parent / "axe.min.js"
 # one page of each template; the overflow and console tests take every page
 TEMPLATES = (
     "index",
+    "today",
+    "look-back",
     "lessons",
     "film_build",
     "film_build-questions",

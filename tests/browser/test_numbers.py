@@ -1,23 +1,28 @@
 """Numbers are read the way people type them, and compared exactly."""
 
 from fractions import Fraction
-from typing import Any
 
 import pytest
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
-from playwright.sync_api import Locator
+from playwright.sync_api import Locator, Page
 
-from generator.quantities import read_number
+from generator.marking.typed_number import read_typed
 from tests.browser.conftest import Visit
 from tests.browser.test_answering import QUESTIONS, check, feedback, question
 
 # the first variant of the small course accepts 116 to 118 µm, ends included
 RIGHT = ("117", " 117 µm", "117um", "117,0", "116.5 µm", "116 1/2", "116½", "116", "118", "234/2")
+CONVERTED = {
+    "0.117 mm": "0.117 mm is 117 µm.",
+    "0,0117 cm": "0,0117 cm is 117 µm.",
+    "117 microns": "",
+}
 WRONG = ("115.999", "118,0001", "118 1/1000", "-117")
 UNREADABLE = {
     "1,170": "Commas and points can be read two ways here",
-    "117 mm": "Give the answer in µm. “mm” was not expected.",
+    "117 g": "117 g measures something else. Give the answer in µm.",
+    "117 spans": "“spans” is not a unit that is known here. Try µm.",
     "117/0": "That divides by zero",
     "thick": "That cannot be read as one number",
     "117 118": "That cannot be read as one number",
@@ -47,6 +52,55 @@ def test_numbers_just_outside_the_band_are_wrong(phone: Visit) -> None:
     assert [text for text in WRONG if "Not that number." not in answered(found, text)] == []
 
 
+@pytest.mark.parametrize("text", CONVERTED)
+def test_another_unit_of_the_same_kind_is_converted_and_told(phone: Visit, text: str) -> None:
+    words = answered(target(phone), text)
+    assert words.startswith("Right.")
+    assert CONVERTED[text] in words.replace("\u00a0", " ")
+
+
+def test_the_right_number_in_a_wrong_unit_is_wrong_and_says_so(phone: Visit) -> None:
+    words = answered(target(phone), "117 mm").replace("\u00a0", " ")
+    assert "Not that number." in words
+    assert "117 mm is 117000 µm." in words
+    assert "The number fits, but in µm, not in mm." in words
+
+
+def test_a_slip_in_another_unit_is_still_known(phone: Visit) -> None:
+    assert "Wet film is always thicker than dry." in answered(target(phone), "0.042 mm")
+
+
+def asked_for(phone: Visit) -> Locator:
+    """Find the question that wants the unit as well."""
+    return question(phone.open(QUESTIONS), "order_material-with_unit")
+
+
+def answered_with_unit(found: Locator, text: str) -> str:
+    """Type an answer to it and read the feedback."""
+    found.get_by_label("Your answer, with its unit").fill(text)
+    check(found)
+    return feedback(found)
+
+
+def test_a_missing_unit_is_asked_for_and_not_counted_where_the_question_wants_it(
+    phone: Visit,
+) -> None:
+    found = asked_for(phone)
+    assert answered_with_unit(found, "76.2") == "And the unit? Write it behind the number."
+    assert found.page.evaluate("localStorage.length") == 0
+    assert answered_with_unit(found, "76.2 µm").startswith("Right.")
+
+
+def test_any_unit_of_the_kind_will_do_where_the_question_wants_one(phone: Visit) -> None:
+    assert answered_with_unit(asked_for(phone), "3 mil").startswith("Right.")
+
+
+def test_a_unit_of_another_kind_is_asked_about_and_not_counted(phone: Visit) -> None:
+    found = asked_for(phone)
+    assert "Look at what is asked, and at your unit." in answered_with_unit(found, "76.2 g")
+    assert found.page.evaluate("localStorage.length") == 0
+
+
 def test_a_known_slip_gets_its_own_words(phone: Visit) -> None:
     assert "Wet film is always thicker than dry." in answered(target(phone), "42")
 
@@ -54,7 +108,7 @@ def test_a_known_slip_gets_its_own_words(phone: Visit) -> None:
 @pytest.mark.parametrize("text", UNREADABLE)
 def test_what_cannot_be_read_says_what_to_write_and_is_not_counted(phone: Visit, text: str) -> None:
     found = target(phone)
-    assert UNREADABLE[text] in answered(found, text)
+    assert UNREADABLE[text] in answered(found, text).replace("\u00a0", " ")
     assert found.locator(".number").get_attribute("aria-invalid") == "true"
     assert found.page.evaluate("document.activeElement.className") == "number"
     assert found.page.evaluate("localStorage.length") == 0
@@ -78,30 +132,37 @@ def test_new_numbers_change_question_key_and_working_and_come_round_again(phone:
         assert answered(found, wet).startswith("Right.")
 
 
-def exact(value: dict[str, str] | None) -> Fraction | None:
-    """Turn what the script read into a number."""
-    return None if value is None else Fraction(int(value["over"]), int(value["under"]))
-
-
 READ = """text => {
-  const read = Guidecoat.readNumber(text, "um", "µm");
-  return read.value ? {over: String(read.value.over), under: String(read.value.under)} : null;
+  const read = Guidecoat.readNumber(text);
+  return read.value ? [String(read.value.over), String(read.value.under), read.unit] : null;
 }"""
 
 
-@given(text=st.text(alphabet="0123456789.,/ -½¼⅔⅞", max_size=9))
+def read_in_page(page: Page, text: str) -> tuple[Fraction, str] | None:
+    """Let the page's script read a text: its number and the unit behind, or nothing."""
+    found = page.evaluate(READ, text)
+    return None if found is None else (Fraction(int(found[0]), int(found[1])), found[2])
+
+
+def read_on_paper(text: str) -> tuple[Fraction, str] | None:
+    """Read a text as the marker of papers does."""
+    found = read_typed(text)
+    return None if isinstance(found, str) else (found.value, found.unit)
+
+
+@given(text=st.text(alphabet="0123456789.,/ -½¼⅔⅞µm\u00a0=", max_size=9))
 @settings(
-    max_examples=150,
+    max_examples=300,
     derandomize=True,
     deadline=None,
     suppress_health_check=[HealthCheck.function_scoped_fixture],
 )
-def test_the_page_reads_numbers_as_the_marker_does(reader: Any, text: str) -> None:
-    assert exact(reader.evaluate(READ, text)) == read_number(text)
+def test_the_page_reads_numbers_as_the_marker_does(reader: Page, text: str) -> None:
+    assert read_in_page(reader, text) == read_on_paper(text)
 
 
 @pytest.fixture
-def reader(phone: Visit) -> Any:
+def reader(phone: Visit) -> Page:
     """Give a page whose number reader can be asked."""
     return phone.open(QUESTIONS)
 

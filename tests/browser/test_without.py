@@ -22,7 +22,7 @@ def bare(chromium: Browser, small_address: str) -> Iterator[Visit]:
 def test_without_script_every_question_opens_its_answer_and_reasons(bare: Visit) -> None:
     page = bare.open("film_build-questions.html")
     questions = page.locator(".question")
-    assert questions.count() == 6
+    assert questions.count() == 7
     for found in questions.all():
         found.locator("summary").click()
     words = page.locator("main").inner_text()

@@ -3,7 +3,15 @@
 from generator.bank.records import Fault, Module, Procedure, Source, Table, Term
 from generator.refinishing.catalogue import CATALOGUE
 from generator.website.course import Course
-from tests.website.small_questions import CHOICE, MATCH, ORDER, SEVERAL, WET_FILM, WRITTEN
+from tests.website.small_questions import (
+    CHOICE,
+    MATCH,
+    ORDER,
+    SEVERAL,
+    WET_FILM,
+    WITH_UNIT,
+    WRITTEN,
+)
 
 
 def module() -> Module:
@@ -15,6 +23,7 @@ def module() -> Module:
         "coats",
         "thin_and_thick",
         "total_build",
+        "order_material",
     )
     return Module.model_validate(
         {
@@ -98,7 +107,17 @@ def small_course() -> Course:
                 {"term": "Trapped solvent", "meaning": "Solvent held under a skin of paint."}
             )
         },
-        questions={"film_build": ((CHOICE,), (SEVERAL,), WET_FILM, (ORDER,), (MATCH,), (WRITTEN,))},
+        questions={
+            "film_build": (
+                (CHOICE,),
+                (SEVERAL,),
+                WET_FILM,
+                (ORDER,),
+                (MATCH,),
+                (WRITTEN,),
+                (WITH_UNIT,),
+            )
+        },
     )
 
 

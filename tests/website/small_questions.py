@@ -172,6 +172,26 @@ WRITTEN = question(
 )
 
 
+WITH_UNIT = question(
+    "numeric",
+    "order_material/with_unit",
+    "A gauge from a US shop shows 3 mil. How thick is the film? Write the number with its unit.",
+    {
+        "shown": "76.2",
+        "unit": "um",
+        "unit_symbol": "µm",
+        "step": "0.1",
+        "low": "76.15",
+        "high": "76.25",
+        "band_text": "76.15 to 76.25 µm",
+        "working": ["3 mil = 3 × 25.4 µm", "3 mil = 76.2 µm"],
+        "slips": [
+            {"shown": "3", "low": "2.9", "high": "3.1", "says": "A mil is not a micrometre."},
+            {"shown": "0.0762", "low": "0.07", "high": "0.08", "says": "That is in millimetres."},
+        ],
+        "says": "A mil is 25.4 µm.",
+    },
+)
 WET_FILM = (
     wet_film(70, "117", "116", "118", "42"),
     wet_film(60, "100", "99", "101", "36"),

@@ -13,6 +13,8 @@ from tests.website.test_pages import Reader
 ROOT = Path(__file__).parents[2]
 MOST_SCRIPT = 30_000
 MOST_FONT = 75_000
+MOST_OF_QUESTIONS = 60_000
+MOST_OF_A_FIRST_VISIT = 150_000
 
 
 @pytest.fixture(scope="module")
@@ -41,7 +43,8 @@ def test_no_exam_item_reaches_any_file(site: Path) -> None:
     bank, _ = load_bank(ROOT / "question_bank")
     assert bank is not None
     kept_back = [name for name, entry in bank.items.items() if entry.record.pool == "exam"]
-    everything = "\n".join(path.read_text("utf-8") for path in site.rglob("*.html"))
+    kinds = (".html", ".js")
+    everything = "\n".join(p.read_text("utf-8") for p in site.rglob("*") if p.suffix in kinds)
     assert len(kept_back) > 50
     assert [name for name in kept_back if f'"{name}"' in everything] == []
     stems = [bank.items[name].record.stem[:60] for name in kept_back]
@@ -89,15 +92,45 @@ def test_no_page_breaks_its_own_content_policy(site: Path) -> None:
         assert not {name for name in reader.attributes if name.startswith("on")}, path.name
 
 
-def test_scripts_and_fonts_stay_light(site: Path) -> None:
-    scripts = b"".join(path.read_bytes() for path in (site / "assets/js").glob("*.js"))
-    fonts = sum(path.stat().st_size for path in (site / "assets/fonts").glob("*.woff2"))
-    assert len(gzip.compress(scripts, mtime=0)) < MOST_SCRIPT
+def packed(path: Path) -> int:
+    """Give what a file weighs when it is sent."""
+    data = path.read_bytes()
+    return len(data) if path.suffix in (".woff2", ".png") else len(gzip.compress(data, mtime=0))
+
+
+def test_the_script_of_every_page_stays_light(site: Path) -> None:
+    assert packed(site / "assets/course.js") < MOST_SCRIPT
+    assert packed(site / "assets/search.js") < MOST_SCRIPT / 3
+
+
+def test_a_first_visit_to_a_lesson_stays_light(site: Path) -> None:
+    fonts = sum(packed(path) for path in (site / "assets/fonts").glob("*.woff2"))
     assert fonts < MOST_FONT
+    shared = [site / "assets/course.js", site / "assets/course.css", site / "assets/mark.svg"]
+    first = fonts + sum(packed(path) for path in shared)
+    lessons = [path for path in site.glob("*.html") if "-questions" not in path.name]
+    heavy = {path.name: first + packed(path) for path in lessons}
+    assert len(heavy) > 10
+    assert {name: size for name, size in heavy.items() if size > MOST_OF_A_FIRST_VISIT} == {}
+
+
+def test_the_questions_of_a_module_stay_light(site: Path) -> None:
+    sizes = {path.name: packed(path) for path in site.glob("*-questions*.html")}
+    assert len(sizes) >= 7
+    assert {name: size for name, size in sizes.items() if size > MOST_OF_QUESTIONS} == {}
+
+
+def test_a_page_asks_for_one_style_sheet_and_one_script(site: Path) -> None:
+    for path in site.glob("*.html"):
+        head = path.read_text("utf-8").partition("</head>")[0]
+        assert re.findall(r'rel="stylesheet" href="([^"]+)"', head) == ["assets/course.css"]
+        own = ["search_list.js", "assets/search.js"] if path.name == "search.html" else []
+        assert re.findall(r'<script defer src="([^"]+)"', head) == ["assets/course.js", *own]
 
 
 def test_only_what_a_reader_needs_is_written(site: Path) -> None:
     kinds = {path.suffix for path in site.rglob("*") if path.is_file()}
-    assert kinds == {".html", ".css", ".js", ".woff2", ".txt", ".svg"}
+    assert kinds == {".html", ".css", ".js", ".woff2", ".txt", ".svg", ".png", ".webmanifest"}
     assert not (site / "fonts_print").exists()
+    assert not (site / "assets/js").exists()
     assert not (site / "sitemap.xml").exists()

@@ -162,10 +162,11 @@ def test_marking_data_holds_no_words_of_feedback() -> None:
         "variants": [
             {
                 "kind": "order",
+                "steps": "ABCD",
                 "pairs": [
-                    {"first": "B", "then": "A"},
-                    {"first": "A", "then": "C"},
-                    {"first": "C", "then": "D"},
+                    {"first": "B", "then": "A", "danger": True},
+                    {"first": "A", "then": "C", "danger": False},
+                    {"first": "C", "then": "D", "danger": False},
                 ],
             }
         ]
@@ -182,10 +183,11 @@ def test_marking_data_in_the_page_is_json_of_every_variant(site: Site) -> None:
         "match",
         "multiple_response",
         "numeric",
+        "numeric",
         "order",
         "written",
     ]
-    assert sorted(counts) == [1, 1, 1, 1, 1, 3]
+    assert sorted(counts) == [1, 1, 1, 1, 1, 1, 3]
 
 
 def test_pages_of_a_module_lead_to_one_another(site: Site) -> None:

@@ -1,4 +1,4 @@
-/* Starts the page: questions, the panel, and keeping the panel in a file. */
+/* Starts the page: questions, checks, the panel, and keeping the panel in a file. */
 "use strict";
 var Guidecoat = window.Guidecoat || {};
 
@@ -17,6 +17,7 @@ var Guidecoat = window.Guidecoat || {};
     reader.onload = function () {
       var fits = Guidecoat.progress.load(String(reader.result));
       Guidecoat.drawPanel();
+      document.querySelectorAll(".need-form").forEach(showNeed);
       Guidecoat.tell(fits ? "Your panel was loaded." : "That file does not hold a panel. Nothing was changed.");
       input.value = "";
     };
@@ -41,27 +42,70 @@ var Guidecoat = window.Guidecoat || {};
       button.textContent = "Delete my panel";
       Guidecoat.progress.clear();
       Guidecoat.drawPanel();
+      document.querySelectorAll(".need-form").forEach(showNeed);
       Guidecoat.tell("Your panel was deleted.");
     });
   }
 
-  /* A published course is kept for use without a network; a live preview never is. */
-  function keepOffline() {
-    if (!("serviceWorker" in navigator) || location.protocol.indexOf("http") !== 0) { return; }
-    var worker = document.querySelector('meta[name="offline"]');
-    if (worker) { navigator.serviceWorker.register(worker.content).catch(function () {}); return; }
-    navigator.serviceWorker.getRegistrations().then(function (found) {
-      found.forEach(function (registration) { registration.unregister(); });
-    }).catch(function () {});
+  var DAY = 86400000;
+
+  function showNeed(form) {
+    var need = Guidecoat.progress.need();
+    form.querySelector("input").value = need === null ? "" : new Date(need * DAY).toISOString().slice(0, 10);
+    form.querySelector(".need-clear").hidden = need === null;
   }
 
-  /* Beside the text there is room for the contents list, so it starts open there. */
-  if (window.matchMedia("(min-width: 64rem)").matches) {
-    document.querySelectorAll(".contents details").forEach(function (list) { list.open = true; });
+  /* The date by which all should sit; every wait is cut so that the last review comes before it. */
+  function startNeed(form) {
+    var input = form.querySelector("input");
+    form.hidden = false;
+    showNeed(form);
+    function keep(event) {
+      event.preventDefault();
+      var day = Date.parse(input.value) / DAY;
+      var fits = day > Guidecoat.today();
+      if (fits) { Guidecoat.progress.setNeed(day); }
+      showNeed(form);
+      Guidecoat.tell(fits ? "Everything will come round before that day." : "Choose a day that is still to come.");
+    }
+    form.addEventListener("submit", keep);
+    form.querySelector(".need-keep").addEventListener("click", keep);
+    form.querySelector(".need-clear").addEventListener("click", function () {
+      Guidecoat.progress.setNeed(null);
+      showNeed(form);
+      input.focus();
+      Guidecoat.tell("No date is kept now.");
+    });
   }
-  document.querySelectorAll(".question").forEach(Guidecoat.startQuestion);
-  document.querySelectorAll(".group").forEach(Guidecoat.startLeaves);
-  document.querySelectorAll(".keep-actions").forEach(startKeeping);
-  Guidecoat.drawPanel();
-  keepOffline();
+
+  /* Say how many of the objectives drawn on the page are due. */
+  function startDue(place) {
+    var due = Guidecoat.all(document, ".patch").filter(function (patch) {
+      return Guidecoat.progress.isDue(patch.dataset.objective);
+    }).length;
+    if (due) { place.textContent = Guidecoat.counted(due, "objective is", "objectives are") + " due today."; }
+  }
+
+  Guidecoat.startPage = function () {
+    /* Beside the text there is room for the contents list, so it starts open there. */
+    if (window.matchMedia("(min-width: 64rem)").matches) {
+      document.querySelectorAll(".contents details").forEach(function (list) { list.open = true; });
+    }
+    document.querySelectorAll(".question").forEach(function (section) { Guidecoat.startQuestion(section); });
+    document.querySelectorAll(".group").forEach(function (section) { Guidecoat.startLeaves(section); });
+    document.querySelectorAll(".keep-actions").forEach(startKeeping);
+    document.querySelectorAll(".need-form").forEach(startNeed);
+    document.querySelectorAll("[data-due]").forEach(startDue);
+    document.querySelectorAll(".look-back").forEach(function (place) { Guidecoat.startLookBack(place); });
+    Guidecoat.startChecks();
+    document.querySelectorAll(".print-this").forEach(Guidecoat.startPrint);
+    document.querySelectorAll(".search-form").forEach(function (form) {
+      if (Guidecoat.startSearch) { Guidecoat.startSearch(form); }
+    });
+    Guidecoat.drawPanel();
+  };
+
+  /* The course in one file lays its pages out itself, one after the other. */
+  Guidecoat.hasPage = !document.querySelector(".one-file");
+  if (Guidecoat.hasPage) { Guidecoat.startPage(); }
 })();

@@ -1,0 +1,120 @@
+"""The whole course in one file: it opens by a double click and needs nothing beside it."""
+
+import json
+import re
+from base64 import b64encode
+from collections.abc import Iterable, Mapping, Sequence
+from hashlib import sha256
+from html import escape
+from pathlib import Path
+from typing import NamedTuple
+
+from jinja2 import Environment, FileSystemLoader, StrictUndefined
+
+from generator.website.page_sections import Section, page_sections
+
+ONE_FILE = "course_in_one_file.html"
+SCRIPTS = ("assets/course.js", "search_list.js", "assets/search.js")
+_FONT = re.compile(r"url\((fonts/[a-z0-9-]+\.woff2)\)")
+_PART = re.compile(r'Guidecoat\.parts\[("[^"]+")\]=(.*);\n\Z', re.DOTALL)
+
+
+class BrokenScript(Exception):
+    """A script would end its own element; the text says which."""
+
+
+class OneFile(NamedTuple):
+    """What the frame of the one-file course is filled with; script and style stand in its policy.
+
+    parts  part name to (item, method) of its questions, which stand in the pages already
+    """
+
+    title: str
+    top: str
+    foot: str
+    patterns: str
+    icon: str
+    sections: tuple[Section, ...]
+    script: str
+    style: str
+    parts: Mapping[str, list[tuple[str, str]]]
+    licences: str
+
+    @property
+    def policy(self) -> str:
+        """Give the content policy: only this script and this style, and no address at all."""
+        return (
+            f"default-src 'none'; script-src '{_print(self.script)}'; "
+            f"style-src '{_print(self.style)}'; font-src data:; img-src data:; "
+            "base-uri 'none'; form-action 'none'"
+        )
+
+
+def one_file(site: Path, pages: Sequence[str], theme: Path) -> str:
+    """Write a finished site as one document; the same site gives the same bytes.
+
+    pages  file names in reading order; the first one is the course home
+    """
+    texts = [(site / page).read_text(encoding="utf-8") for page in pages]
+    frame, sections = page_sections(pages, texts)
+    parts = sorted((site / "parts").glob("**/*.js"))
+    filled = OneFile(
+        title=sections[0].title,
+        top=frame.top,
+        foot=frame.foot,
+        patterns=frame.patterns,
+        icon=_data_address(site / "assets" / "mark.svg", "image/svg+xml"),
+        sections=sections,
+        script=_script(site, theme),
+        style=_style(site),
+        parts=dict(_part(path.read_text(encoding="utf-8")) for path in parts),
+        licences=_licences(site),
+    )
+    writer = Environment(
+        loader=FileSystemLoader(theme),
+        undefined=StrictUndefined,
+        autoescape=True,
+        trim_blocks=True,
+        lstrip_blocks=True,
+    )
+    return writer.get_template("one_file.html").render(one=filled, parts=_block(filled.parts))
+
+
+def _script(site: Path, theme: Path) -> str:
+    own = (theme / "assets" / "js" / "one_file.js").read_text(encoding="utf-8")
+    text = "".join((site / path).read_text(encoding="utf-8") for path in SCRIPTS) + own
+    if "</script" in text or "<!--" in text:
+        raise BrokenScript("a script of the course holds the end of a script element")
+    return text
+
+
+def _style(site: Path) -> str:
+    folder = site / "assets"
+    text = (folder / "course.css").read_text(encoding="utf-8")
+    return _FONT.sub(lambda found: f"url({_data_address(folder / found[1], 'font/woff2')})", text)
+
+
+def _data_address(path: Path, kind: str) -> str:
+    return f"data:{kind};base64,{b64encode(path.read_bytes()).decode('ascii')}"
+
+
+def _print(text: str) -> str:
+    return "sha256-" + b64encode(sha256(text.encode("utf-8")).digest()).decode("ascii")
+
+
+def _part(script: str) -> tuple[str, list[tuple[str, str]]]:
+    found = _PART.search(script)
+    if found is None:
+        raise BrokenScript("a part of the questions is not in the form that pages load")
+    questions: Iterable[Mapping[str, str]] = json.loads(found[2])
+    return json.loads(found[1]), [(one["id"], one["method"]) for one in questions]
+
+
+def _block(value: Mapping[str, object]) -> str:
+    text = json.dumps(value, ensure_ascii=False, sort_keys=True, separators=(",", ":"))
+    return text.replace("<", "\\u003c")
+
+
+def _licences(site: Path) -> str:
+    files = sorted((site / "assets" / "fonts").glob("LICENCE-*.txt"))
+    return escape("\n\n".join(path.read_text(encoding="utf-8").strip() for path in files))
