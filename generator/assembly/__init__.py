@@ -1,11 +1,42 @@
-"""From a blueprint to forms: filling cells, building questions, marks.
+"""From a blueprint to forms: choosing questions, building them, what luck and scores mean.
 
-Imports questions and what lies below. Files: selection (which questions), forms (building them),
-form (the records and their JSON form).
+Imports questions and what lies below. Files:
+plan, shortages, standing_together, supply (what a plan asks for and whether the bank has it);
+candidates, expected, past, pool, reading_load (what a search chooses from);
+search over filling, swaps, papers, shared_cells, limits, counting_bound, balance (the choice);
+forms with class_questions and gate, form, form_plain (the papers);
+luck, guessing, mastery, key_positions (figures for the key).
 """
 
-from generator.assembly.form import Form, FormQuestion, form_as_plain
-from generator.assembly.forms import build_forms, form_labels
-from generator.assembly.selection import shortages
+from generator.assembly.balance import Balance
+from generator.assembly.expected import Facility
+from generator.assembly.form import Form, FormQuestion
+from generator.assembly.form_plain import form_as_plain
+from generator.assembly.forms import (
+    Assembly,
+    CannotAssemble,
+    assemble,
+    build_forms,
+    form_labels,
+)
+from generator.assembly.key_positions import PositionAlarm, position_alarms
+from generator.assembly.past import NOTHING_PAST, Past
+from generator.assembly.shortages import shortages
 
-__all__ = ["Form", "FormQuestion", "build_forms", "form_as_plain", "form_labels", "shortages"]
+__all__ = [
+    "NOTHING_PAST",
+    "Assembly",
+    "Balance",
+    "CannotAssemble",
+    "Facility",
+    "Form",
+    "FormQuestion",
+    "Past",
+    "PositionAlarm",
+    "assemble",
+    "build_forms",
+    "form_as_plain",
+    "form_labels",
+    "position_alarms",
+    "shortages",
+]

@@ -1,9 +1,8 @@
 """A form: the questions of one paper in order, with what its foot and its key repeat."""
 
 from dataclasses import dataclass
-from typing import Any
 
-from generator.questions import Plain, Question, as_plain
+from generator.questions import Question
 from generator.questions.question import MatchKey, WrittenKey
 
 MARKS = {"choice": 1, "multiple_response": 2, "numeric": 2, "order": 2}
@@ -26,6 +25,8 @@ class Form:
     label      the form's letter or number
     edition    of the bank
     seed       as given to the command
+    gate       numbers of the questions that must all be right, whatever the score
+    person     code of the person it is for, or empty
     """
 
     title: str
@@ -36,6 +37,8 @@ class Form:
     minutes: int
     pass_percent: int
     questions: tuple[FormQuestion, ...]
+    gate: tuple[int, ...] = ()
+    person: str = ""
 
     @property
     def marks(self) -> int:
@@ -55,39 +58,3 @@ def marks_of(question: Question) -> int:
     if isinstance(question.key, WrittenKey):
         return sum(marks for _, marks in question.key.points)
     return MARKS[question.kind]
-
-
-def form_as_plain(form: Form) -> dict[str, Any]:
-    """Give a form as JSON-ready data for paper and key."""
-    cautions = dict.fromkeys(q.question.caution for q in form.questions if q.question.caution)
-    return {
-        "title": form.title,
-        "blueprint": form.blueprint,
-        "form": form.label,
-        "edition": form.edition,
-        "seed": form.seed,
-        "minutes": form.minutes,
-        "marks": form.marks,
-        "pass_percent": form.pass_percent,
-        "pass_marks": form.pass_marks,
-        "questions": [_entry(entry) for entry in form.questions],
-        "constants": list(CONSTANTS),
-        "cautions": list(cautions),
-    }
-
-
-def _entry(entry: FormQuestion) -> Plain:
-    return {
-        "number": entry.number,
-        "marks": entry.marks,
-        "question": as_plain(entry.question),
-    }
-
-
-CONSTANTS = (
-    "1 mil = 0.001 inch = 25.4 µm",
-    "1 US gallon = 3.785 L = 231 cubic inches; 1 Imperial gallon = 4.546 L",
-    "1 L spread over 1 m² is 1,000 µm wet",
-    "1 US gallon of solids covers 1,604 square feet at 1 mil dry",
-    "1 mL of a liquid of density 1 g/mL weighs 1 g",
-)

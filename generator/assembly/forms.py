@@ -1,65 +1,133 @@
 """From a blueprint and a seed to forms with keys."""
 
-from collections import defaultdict
+from collections.abc import Sequence
+from dataclasses import dataclass
 
+from generator.assembly.balance import Balance, balance_of
+from generator.assembly.candidates import Choice, choice_for, demand_for
+from generator.assembly.class_questions import ClassQuestions
+from generator.assembly.filling import CannotFill
 from generator.assembly.form import Form, FormQuestion, marks_of
-from generator.assembly.selection import Uses, select
+from generator.assembly.gate import gate_of
+from generator.assembly.limits import Shortfall, shortfalls
+from generator.assembly.past import NOTHING_PAST, Past
+from generator.assembly.search import search
 from generator.bank import Bank, Entry
 from generator.bank.records import Blueprint
-from generator.questions import Askable, Question, Stream, askables
+from generator.questions import Askable, askables
 
-Draw = tuple[tuple[str, str], ...]
+
+class CannotAssemble(ValueError):
+    """A plan for which no papers were found; the text names what is short and by how many."""
+
+
+@dataclass(frozen=True, slots=True)
+class Assembly:
+    """Forms, and how even they came out."""
+
+    forms: tuple[Form, ...]
+    balance: Balance
 
 
 def build_forms(
     bank: Bank, entry: Entry[Blueprint], seed: str, labels: tuple[str, ...]
 ) -> tuple[Form, ...]:
-    """Give one form per label; the same bank, seed and labels give the same forms.
-
-    Call `selection.shortages` first: a cell that cannot be filled raises ValueError here.
-    No two forms share the drawn values of a numeric question while its grid allows it.
-    """
-    known = askables(bank)
-    uses = Uses()
-    drawn: dict[str, list[Draw]] = defaultdict(list)
-    return tuple(_form(bank, entry, seed, label, known, uses, drawn) for label in labels)
+    """Give one form per label, as `assemble` does where nothing was issued before."""
+    return assemble(bank, entry, seed, labels).forms
 
 
-def _form(
+def assemble(
     bank: Bank,
     entry: Entry[Blueprint],
     seed: str,
-    label: str,
-    known: tuple[Askable, ...],
-    uses: Uses,
-    drawn: dict[str, list[Draw]],
-) -> Form:
-    form = f"{entry.name}|{seed}|{label}"
-    stream = Stream(bank.sheet.title, bank.sheet.edition, form, "selection")
-    chosen = select(entry.record, bank, known, uses, stream)
-    questions = []
-    for number, askable in enumerate(chosen, start=1):
-        question = _question(askable, form, drawn)
-        questions.append(FormQuestion(number, marks_of(question), question))
-    return Form(
-        title=entry.record.title,
-        blueprint=entry.name,
-        label=label,
-        edition=bank.sheet.edition,
-        seed=seed,
-        minutes=entry.record.minutes,
-        pass_percent=entry.record.pass_percent,
-        questions=tuple(questions),
+    labels: tuple[str, ...],
+    people: Sequence[str] = (),
+    past: Past = NOTHING_PAST,
+    known: Sequence[Askable] = (),
+) -> Assembly:
+    """Give one form per label; the same bank, seed, labels, people and past give the same forms.
+
+    people  the code of the person each form is for, in the order of the seats; may be empty
+    known   everything the bank can ask, where the caller has it already
+    Call `shortages` first: it says at its place what the bank lacks. Raises CannotAssemble where
+    no papers can be found.
+    """
+    choice = choice_for(entry.record, tuple(known) or askables(bank), past)
+    met = [past.met.get(person, frozenset()) for person in people]
+    demand = demand_for(entry.record, choice, len(labels), met)
+    salt = (bank.sheet.title, bank.sheet.edition, entry.name, seed, "selection")
+    try:
+        papers = search(choice.pool, demand, *salt)
+    except CannotFill as error:
+        raise CannotAssemble(_stuck(entry, choice, error)) from error
+    missed = shortfalls(papers)
+    if missed:
+        raise CannotAssemble(_missed(missed[0], labels))
+    shared = _Class(bank, entry, seed, choice, ClassQuestions())
+    named = people or ("",) * len(labels)
+    forms = tuple(
+        _form(shared, label, person, papers.chosen(form))
+        for form, (label, person) in enumerate(zip(labels, named, strict=True))
+    )
+    return Assembly(forms, balance_of(papers))
+
+
+def _stuck(entry: Entry[Blueprint], choice: Choice, error: CannotFill) -> str:
+    strand = choice.strands[error.cell]
+    cell = entry.record.cells[strand.cell]
+    name = cell.topic or cell.objective or cell.module or f"number {strand.cell + 1}"
+    return (
+        f"cell '{name}' asks for {strand.count} and stays {error.short} short beside the other "
+        "cells and the questions kept apart; write more items for exams, or ask for fewer"
     )
 
 
-def _question(askable: Askable, form: str, drawn: dict[str, list[Draw]]) -> Question:
-    question = askable.make(form, drawn[askable.name])
-    if question is None:
-        raise ValueError(f"'{askable.name}' gave no question")
-    if question.draw:
-        drawn[askable.name].append(question.draw)
-    return question
+_LIMITS = {
+    "safety": "safety questions short of the gate",
+    "new": "new questions short of the plan's share",
+    "seconds": "seconds over the plan's time",
+    "words": "words over the plan's reading load",
+}
+
+
+def _missed(missed: Shortfall, labels: Sequence[str]) -> str:
+    return f"form {labels[missed.form]} stays {missed.amount} {_LIMITS[missed.limit]}"
+
+
+@dataclass(frozen=True, slots=True)
+class _Class:
+    """What all forms of one run share."""
+
+    bank: Bank
+    entry: Entry[Blueprint]
+    seed: str
+    choice: Choice
+    asked: ClassQuestions
+
+
+def _form(of: _Class, label: str, person: str, chosen: Sequence[int]) -> Form:
+    plan = of.entry.record
+    order = {module.module: place for place, module in enumerate(of.bank.modules)}
+    in_order = sorted(
+        (of.choice.askables[place] for place in chosen), key=lambda asked: order[asked.module]
+    )
+    made = [of.asked.make(asked, f"{of.entry.name}|{of.seed}|{label}") for asked in in_order]
+    questions = tuple(
+        FormQuestion(number, marks_of(question), question)
+        for number, question in enumerate(made, start=1)
+    )
+    return Form(
+        title=plan.title,
+        blueprint=of.entry.name,
+        label=label,
+        edition=of.bank.sheet.edition,
+        seed=of.seed,
+        minutes=plan.minutes,
+        pass_percent=plan.pass_percent,
+        questions=questions,
+        gate=gate_of(questions, plan.must_pass, plan.must_include),
+        person=person,
+    )
 
 
 def form_labels(count: int) -> tuple[str, ...]:

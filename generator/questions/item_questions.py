@@ -14,12 +14,16 @@ from generator.bank.records import (
     OrderItem,
     WrittenItem,
 )
+from generator.questions.class_draws import draw_apart
+from generator.questions.handed_out import Draw, HandedOut
 from generator.questions.lettering import item_options, matched
-from generator.questions.numeric import Draw, draw_of, draw_solution, numeric_key, prepared
+from generator.questions.numeric import draw_of, draw_solution, numeric_key, prepared
 from generator.questions.ordering import order_key, scored_item
 from generator.questions.question import MINUTES, Exhibit, Key, Question, WrittenKey
 from generator.questions.sources import shown_sources
 from generator.questions.stream import Stream
+
+Taken = Collection[Draw] | HandedOut
 
 
 def salt(bank: Bank) -> str:
@@ -27,10 +31,11 @@ def salt(bank: Bank) -> str:
     return f"{bank.sheet.title}|{bank.sheet.edition}"
 
 
-def question_of_item(
-    bank: Bank, entry: Entry[Item], form: str, taken: Collection[Draw] = ()
-) -> Question:
-    """Give the question that an item makes for a form's label."""
+def question_of_item(bank: Bank, entry: Entry[Item], form: str, taken: Taken = ()) -> Question:
+    """Give the question that an item makes for a form's label.
+
+    taken  draws to pass over, or what a class had so far
+    """
     item = entry.record
     kind = kind_of(item)
     stream = Stream(salt(bank), form, entry.name, "layout")
@@ -72,10 +77,13 @@ def _key(item: Item, stream: Stream) -> Key:
 
 
 def _numeric(
-    bank: Bank, entry: Entry[NumericItem], question: Question, form: str, taken: Collection[Draw]
+    bank: Bank, entry: Entry[NumericItem], question: Question, form: str, taken: Taken
 ) -> Question:
     item = prepared(entry)
-    solution = draw_solution(item, salt(bank), form, taken)
+    if isinstance(taken, HandedOut):
+        solution = draw_apart(item, salt(bank), form, taken)
+    else:
+        solution = draw_solution(item, salt(bank), form, taken)
     draw = draw_of(solution.values)
     exhibit = question.exhibit
     if exhibit:

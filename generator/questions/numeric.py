@@ -9,6 +9,7 @@ from generator.bank.numeric_item import PreparedItem, Value, prepare
 from generator.bank.numeric_solution import Solution, all_sets, solve
 from generator.bank.records import NumericItem
 from generator.quantities import Band, number_text, quantity_text, round_to_step
+from generator.questions.handed_out import Draw
 from generator.questions.question import NumericKey, SolvedSlip
 from generator.questions.stream import Stream
 from generator.questions.working import value_text, working_lines
@@ -16,7 +17,6 @@ from generator.refinishing.catalogue import CATALOGUE
 
 MOST_ATTEMPTS = 200
 MOST_WALKED = 2000
-Draw = tuple[tuple[str, str], ...]
 
 
 class NothingToDraw(ValueError):
@@ -44,7 +44,7 @@ def draw_solution(
     """
     spare: Solution | None = None
     for attempt in range(MOST_ATTEMPTS):
-        values = _values(item, salt, form, attempt)
+        values = drawn_values(item, salt, form, attempt)
         solution = solve(item, values, CATALOGUE)
         if isinstance(solution, Solution):
             if draw_of(solution.values) not in taken:
@@ -64,7 +64,8 @@ def _first_free(item: PreparedItem, taken: Collection[Draw]) -> Solution | None:
     return None
 
 
-def _values(item: PreparedItem, salt: str, form: str, attempt: int) -> Mapping[str, Value]:
+def drawn_values(item: PreparedItem, salt: str, form: str, attempt: int) -> Mapping[str, Value]:
+    """Give the values of an attempt, each a function of (salt, form, item, name, attempt) alone."""
     return {
         name: grid[Stream(salt, form, item.name, name, str(attempt)).below(len(grid))]
         for name, grid in item.grids.items()

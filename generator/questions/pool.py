@@ -1,24 +1,28 @@
 """Everything the bank can ask: hand-written items and the questions that records give."""
 
-from collections.abc import Callable, Collection, Iterator
+from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 from functools import partial
+from math import prod
 
 from generator.bank import Bank, module_of, objective_of
-from generator.questions.item_questions import kind_of, question_of_item
-from generator.questions.numeric import Draw
+from generator.bank.records import Item, NumericItem
+from generator.questions.item_questions import Taken, kind_of, question_of_item
 from generator.questions.question import Question
 from generator.questions.record_questions import record_questions
 
-Make = Callable[[str, Collection[Draw]], Question | None]
+Make = Callable[[str, Taken], Question | None]
 
 
 @dataclass(frozen=True, slots=True)
 class Askable:
     """Something that can be asked.
 
-    record  what stands behind it; two questions of one record never share a paper
-    make    gives the question for a form's label and the draws already given away
+    record      what stands behind it; two questions of one record never share a paper
+    make        gives the question for a form's label and the draws already given away
+    variants    how many sets of values its grids hold, at most; 1 where nothing is drawn
+    apart_from  items that never share a paper with it
+    sample      a question it gave, where one was made already
     """
 
     name: str
@@ -28,6 +32,10 @@ class Askable:
     pool: str
     safety: bool
     make: Make
+    level: str = "apply"
+    variants: int = 1
+    apart_from: tuple[str, ...] = ()
+    sample: Question | None = None
 
     @property
     def module(self) -> str:
@@ -49,8 +57,24 @@ def askables(bank: Bank) -> tuple[Askable, ...]:
 def _from_items(bank: Bank) -> Iterator[Askable]:
     for name, entry in bank.items.items():
         item = entry.record
-        make = partial(question_of_item, bank, entry)
-        yield Askable(name, name, kind_of(item), objective_of(name), item.pool, item.safety, make)
+        yield Askable(
+            name,
+            name,
+            kind_of(item),
+            objective_of(name),
+            item.pool,
+            item.safety,
+            partial(question_of_item, bank, entry),
+            item.level,
+            _variants(item),
+            item.apart_from,
+        )
+
+
+def _variants(item: Item) -> int:
+    if not isinstance(item, NumericItem):
+        return 1
+    return prod(len(given.values) for given in item.given.values())
 
 
 def _from_records(bank: Bank) -> Iterator[Askable]:
@@ -58,8 +82,14 @@ def _from_records(bank: Bank) -> Iterator[Askable]:
     for asked in record_questions(bank):
         trial = asked.make(bank, "trial")
         if trial is not None:
-            record = asked.name.rsplit("/", 1)[0]
-            make = partial(asked.make, bank)
             yield Askable(
-                asked.name, record, trial.kind, trial.objective, trial.pool, trial.safety, make
+                asked.name,
+                asked.name.rsplit("/", 1)[0],
+                trial.kind,
+                trial.objective,
+                trial.pool,
+                trial.safety,
+                partial(asked.make, bank),
+                trial.level,
+                sample=trial,
             )

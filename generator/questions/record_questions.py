@@ -1,6 +1,6 @@
 """The questions that follow from procedure, fault and table records."""
 
-from collections.abc import Callable, Collection, Iterator
+from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 
 from generator.bank import Bank
@@ -8,8 +8,7 @@ from generator.bank.records import SourceTag
 from generator.questions.from_fault import FROM_FAULT
 from generator.questions.from_procedure import FROM_PROCEDURE
 from generator.questions.from_table import look_up
-from generator.questions.item_questions import salt
-from generator.questions.numeric import Draw
+from generator.questions.item_questions import Taken, salt
 from generator.questions.question import MINUTES, ChoiceKey, Derived, Exhibit, Question
 from generator.questions.sources import shown_sources
 from generator.questions.stream import Stream
@@ -38,7 +37,7 @@ class RecordQuestion:
         shown = shown_sources(bank, self.tags)
         return "study" if any(source.tag == "from_memory" for source in shown) else "both"
 
-    def make(self, bank: Bank, form: str, taken: Collection[Draw] = ()) -> Question | None:
+    def make(self, bank: Bank, form: str, taken: Taken = ()) -> Question | None:
         """Give the question for a form's label; what is taken does not matter here."""
         asked = self.ask(Stream(salt(bank), form, self.name, "layout"))
         if asked is None:

@@ -93,6 +93,7 @@ pairs:
     then: weigh
     class: ruins
     reason: Closed tins give nothing.
+    harm: wasted_mix
   - first: «unknown-step»weight
     then: weigh
     class: habit

@@ -3,8 +3,11 @@
 from collections import Counter
 from functools import cache
 
+from generator.assembly import assemble, build_forms
+from generator.assembly.plan import cell_counts
 from generator.bank import Bank, module_of
 from generator.bank.counts import bank_figures
+from generator.bank.records import Blueprint
 from generator.diagnostics import Problem
 from tests.bank.small_bank import REPOSITORY, everything_found, said
 
@@ -94,8 +97,66 @@ def test_no_exam_item_rests_on_memory() -> None:
     assert resting == []
 
 
-def test_every_blueprint_draws_on_taught_modules_only() -> None:
-    bank, _ = found()
-    for entry in bank.blueprints.values():
-        for cell in entry.record.cells:
-            assert (cell.module or module_of(cell.objective or "")) in taught(), entry.name
+def blueprint(name: str) -> Blueprint:
+    return found()[0].blueprints[name].record
+
+
+def test_a_check_of_twenty_items_draws_on_each_taught_module_and_on_that_one_alone() -> None:
+    for module in FIRST_SEVEN:
+        plan = blueprint(f"{module}_check")
+        assert {cell.module for cell in plan.cells} == {module}
+        assert sum(cell_counts(plan)) == 20
+
+
+def test_the_final_paper_has_a_hundred_questions_and_a_gate() -> None:
+    plan = blueprint("final_paper")
+    assert sum(cell_counts(plan)) == plan.questions == 100
+    assert plan.must_pass >= 2
+    assert {cell.module for cell in plan.cells} >= {*FIRST_SEVEN, "health_safety", "spray_gun"}
+
+
+# 40 CFR 63.11173(f)(2): the topics of set-up and technique by name, and the four groups
+SPRAY_TOPICS = (
+    ("(f)(2)(i)", "viscosity"),
+    ("(f)(2)(i)", "tip"),
+    ("(f)(2)(i)", "pattern"),
+    ("(f)(2)(i)", "air pressure and volume"),
+    ("(f)(2)(i)", "fluid delivery rate"),
+    ("(f)(2)(ii)", "distance and angle"),
+    ("(f)(2)(ii)", "banding and overlap"),
+    ("(f)(2)(ii)", "lead and lag"),
+    ("(f)(2)(iii)", "filters"),
+    ("(f)(2)(iii)", "booth upkeep"),
+    ("(f)(2)(iv)", "the rule"),
+)
+
+
+def test_the_painter_paper_covers_each_topic_of_the_spray_rule() -> None:
+    topics = [cell.topic or "" for cell in blueprint("painter_training").cells]
+    for group, word in SPRAY_TOPICS:
+        assert any(group + " " in topic and word in topic for topic in topics), (group, word)
+    assert all(cell.count for cell in blueprint("painter_training").cells)
+
+
+def test_the_new_hire_check_fits_into_25_minutes() -> None:
+    plan = blueprint("new_hire_check")
+    bank = found()[0]
+    built = assemble(bank, bank.blueprints["new_hire_check"], "counter", ("A", "B", "C"))
+    assert plan.minutes == 25
+    assert built.balance.minutes[1] <= 25
+    assert all(len(form.gate) == plan.must_pass == 3 for form in built.forms)
+
+
+def test_every_shipped_plan_gives_forms_within_its_time() -> None:
+    bank = found()[0]
+    for name, entry in bank.blueprints.items():
+        built = assemble(bank, entry, "shipped", ("A", "B"))
+        counts = sum(cell_counts(entry.record))
+        assert [len(form.questions) for form in built.forms] == [counts, counts], name
+        assert built.balance.minutes[1] <= entry.record.minutes, name
+
+
+def test_numbers_only_asks_for_nothing_but_numbers() -> None:
+    bank = found()[0]
+    (form,) = build_forms(bank, bank.blueprints["numbers_only"], "numbers", ("A",))
+    assert {entry.question.kind for entry in form.questions} == {"numeric"}

@@ -8,8 +8,10 @@ from collections.abc import Mapping
 
 from generator.bank.bank import Bank
 from generator.bank.checks import (
+    blueprints,
     honesty,
     lessons,
+    named_questions,
     numbers,
     options,
     ordering,
@@ -20,7 +22,18 @@ from generator.bank.checks import (
 from generator.bank.checks.rule import Rule
 from generator.diagnostics import Problem, sorted_problems
 
-_FILES = (reading, references, options, ordering, numbers, tables, honesty, lessons)
+_FILES = (
+    reading,
+    references,
+    options,
+    ordering,
+    numbers,
+    tables,
+    honesty,
+    blueprints,
+    named_questions,
+    lessons,
+)
 RULES: Mapping[str, Rule] = {rule.name: rule for file in _FILES for rule in file.RULES}
 
 

@@ -21,7 +21,15 @@ _GROUPS = {
     "question": "items",
 }
 _WORDS = {"worked": "relation", "objectives": "module"}
-COMPUTED_FIGURES = ("film_stack", "grade_ladder", "cup_marks", "dew_chart", "wet_dry_bars")
+COMPUTED_FIGURES = (
+    "film_stack",
+    "grade_ladder",
+    "cup_marks",
+    "dew_chart",
+    "wet_dry_bars",
+    "purge_curve",
+    "noise_time",
+)
 
 
 def lesson_names(bank: Bank) -> Iterator[Problem]:

@@ -79,6 +79,16 @@ def _drawn(entry: Entry[NumericItem], item: PreparedItem, values: object) -> Ite
         yield f"{name} {entry.record.given[name].values[place]}"
 
 
+def one_draw_only(bank: Bank) -> Iterator[Problem]:
+    """Give exam items with one set of values, so that a whole class has the same key."""
+    for entry in numeric_entries(bank):
+        item, _ = prepare(entry, CATALOGUE)
+        if item is not None and entry.record.pool != "study" and set_count(item) == 1:
+            message = "only one set of values can be drawn, so neighbours have the same key"
+            hint = "allow more values, or keep the item for study"
+            yield entry.problem("warning", "one-draw-only", message, "given", hint=hint)
+
+
 def rounding_direction(bank: Bank) -> Iterator[Problem]:
     """Give answers that round against the direction of their relation."""
     for entry in numeric_entries(bank):
@@ -122,6 +132,14 @@ RULES = (
         "slips:\n  - formula: wet * (1 - volume_solids)",
         "require:\n  - volume_solids != 50 percent",
         refused_sets,
+    ),
+    Rule(
+        "one-draw-only",
+        "warning",
+        "In an exam neighbours get different numbers. An item that can draw one set has one key.",
+        "pool: exam\ngiven: {dry: {unit: um, values: [60]}}",
+        "pool: exam\ngiven: {dry: {unit: um, values: [50, 60, 70]}}",
+        one_draw_only,
     ),
     Rule(
         "rounding-direction",

@@ -4,7 +4,8 @@ from typing import Annotated, Literal
 
 from pydantic import Field
 
-from generator.bank.records.fields import Record, Text, Whole
+from generator.bank.records.fields import Decimal, Record, Rows, Text, Whole
+from generator.bank.records.items import Level
 
 
 class BankSheet(Record):
@@ -62,21 +63,43 @@ class Term(Record):
 
 
 class Cell(Record):
-    """How many questions a paper takes from one module or objective."""
+    """How many questions a paper takes from one module or objective.
 
+    count  so many questions, or
+    share  a percent of those that the cells with a count leave
+    topic  what the cell stands for, where a rule or a job names it
+    """
+
+    topic: Text | None = None
     module: Text | None = None
     objective: Text | None = None
     kinds: tuple[
         Literal["numeric", "choice", "multiple_response", "order", "match", "written"], ...
     ] = ()
-    count: Whole
+    levels: tuple[Level, ...] = ()
+    count: Whole | None = None
+    share: Decimal | None = None
 
 
 class Blueprint(Record):
-    """The plan of a paper."""
+    """The plan of a paper.
+
+    questions     length of the paper; needed where a cell has a share
+    must_include  items that stand on every form
+    must_pass     how many safety questions of a form must all be right
+    apart         sets of questions of which a form takes one at most
+    words         most words that the questions of a form may hold
+    new_percent   least percent of a form that was never issued before
+    """
 
     title: Text
     minutes: Whole
     pass_percent: Whole
+    questions: Whole | None = None
     cells: Annotated[tuple[Cell, ...], Field(min_length=1)]
+    must_include: tuple[Text, ...] = ()
+    must_pass: Whole = 0
+    apart: Rows = ()
+    words: Whole | None = None
+    new_percent: Whole = 0
     note: Text | None = None

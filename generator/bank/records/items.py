@@ -28,7 +28,10 @@ class Sheet(Record):
 
 
 class Item(Record):
-    """What every kind of item has."""
+    """What every kind of item has.
+
+    apart_from  items that never share a paper with this one
+    """
 
     level: Level
     pool: Pool
@@ -38,6 +41,7 @@ class Item(Record):
     caution: Text | None = None
     sheet: Sheet | None = None
     says: Text | None = None
+    apart_from: tuple[Text, ...] = ()
 
 
 class Given(Record):

@@ -1,0 +1,30 @@
+"""Which questions may stand in a cell of a plan, and which never stand beside each other."""
+
+from collections.abc import Iterable
+
+from generator.bank.records import Blueprint, Cell
+from generator.questions import Askable
+
+EXAM_POOLS = ("exam", "both")
+
+
+def fits(cell: Cell, askable: Askable) -> bool:
+    """Say whether a question may fill a cell; a study item never does."""
+    return (
+        askable.pool in EXAM_POOLS
+        and (cell.module is None or askable.module == cell.module)
+        and (cell.objective is None or askable.objective == cell.objective)
+        and (not cell.kinds or askable.kind in cell.kinds)
+        and (not cell.levels or askable.level in cell.levels)
+    )
+
+
+def eligible(cell: Cell, known: Iterable[Askable]) -> tuple[Askable, ...]:
+    """Give what may fill a cell."""
+    return tuple(askable for askable in known if fits(cell, askable))
+
+
+def sets_apart(blueprint: Blueprint, known: Iterable[Askable]) -> tuple[tuple[str, ...], ...]:
+    """Give the sets of names of which a paper takes one at most, by plan and by item."""
+    by_item = tuple((a.name, other) for a in known for other in a.apart_from)
+    return (*blueprint.apart, *by_item)

@@ -1,0 +1,43 @@
+"""What each paper must keep whatever else it is: safety, new questions, time, words."""
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from generator.assembly.papers import NEW, SAFETY, SECONDS, WORDS, Papers
+from generator.assembly.pool import Demand
+
+# how much of each limit weighs as much as one question that is missing
+UNITS = {"safety": 1, "new": 1, "seconds": 60, "words": 50}
+
+
+@dataclass(frozen=True, slots=True)
+class Shortfall:
+    """By how much a paper misses a limit: questions, seconds or words."""
+
+    form: int
+    limit: str
+    amount: int
+
+
+def shortfalls(papers: Papers) -> tuple[Shortfall, ...]:
+    """Give every limit that a paper misses."""
+    return tuple(
+        Shortfall(form, limit, amount)
+        for form, sums in enumerate(papers.sums)
+        for limit, amount in _missed(papers.demand, sums)
+        if amount > 0
+    )
+
+
+def weight_of_misses(demand: Demand, sums: Sequence[int]) -> float:
+    """Weigh what a paper of these sums misses; 0 where it keeps every limit."""
+    return sum(amount / UNITS[limit] for limit, amount in _missed(demand, sums) if amount > 0)
+
+
+def _missed(demand: Demand, sums: Sequence[int]) -> tuple[tuple[str, int], ...]:
+    return (
+        ("safety", demand.safety - sums[SAFETY]),
+        ("new", demand.new - sums[NEW]),
+        ("seconds", sums[SECONDS] - demand.seconds if demand.seconds is not None else 0),
+        ("words", sums[WORDS] - demand.words if demand.words is not None else 0),
+    )

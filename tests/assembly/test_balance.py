@@ -1,0 +1,67 @@
+"""What is said about a set of papers: repeats, overlap, evenness."""
+
+from fractions import Fraction
+
+import pytest
+
+from generator.assembly.balance import Balance, balance_of, mean_overlap
+from generator.assembly.pool import Candidate, Demand, pool_of
+from generator.assembly.search import search
+
+
+def exposure_variance(uses, forms):
+    shares = [Fraction(count, forms) for count in uses]
+    mean = sum(shares, Fraction(0)) / len(shares)
+    return sum(((share - mean) ** 2 for share in shares), Fraction(0)) / len(shares)
+
+
+@pytest.mark.parametrize(
+    ("uses", "variance", "large", "exact"),
+    [
+        ((4, 4, 3, 3, 2, 2, 1, 1, 0, 0), 0.125, 0.75, 0.666667),
+        ((2,) * 10, 0.0, 0.5, 0.333333),
+    ],
+)
+def test_overlap_follows_from_exposure(uses, variance, large, exact):
+    # Chen, Ankenmann and Spray 2003: overlap from mean and variance of exposure; ten questions,
+    # four papers of five
+    spread = exposure_variance(uses, 4)
+    assert float(spread) == variance
+    assert float(Fraction(10, 5) * spread + Fraction(5, 10)) == large
+    assert float(mean_overlap(uses, 5, 4)) == pytest.approx(exact, abs=5e-7)
+
+
+def test_overlap_is_the_mean_over_all_pairs_of_papers():
+    candidates = tuple(Candidate(str(n), str(n), (0,)) for n in range(9))
+    papers = search(pool_of(candidates, 1), Demand((4,), 5), "overlap")
+    held = [set(papers.chosen(form)) for form in range(5)]
+    shared = [len(a & b) for i, a in enumerate(held) for b in held[:i]]
+    balance = balance_of(papers)
+    assert balance.overlap == Fraction(sum(shared), 4 * len(shared))
+    assert balance.most_shared == max(shared)
+
+
+def test_one_paper_overlaps_with_nothing():
+    candidates = tuple(Candidate(str(n), str(n), (0,)) for n in range(9))
+    balance = balance_of(search(pool_of(candidates, 1), Demand((4,), 1), "one"))
+    assert balance.overlap == 0
+    assert balance.most_shared == 0
+
+
+def said(repeats, bound, met_again=0):
+    halves = (Fraction(1, 2), Fraction(3, 5))
+    minutes = (Fraction(20), Fraction(41, 2))
+    return Balance(repeats, bound, Fraction(0), 0, halves, minutes, met_again).in_words()
+
+
+def test_the_words_say_whether_the_bound_was_met_or_by_how_much_missed():
+    assert said(0, 0).startswith("No question repeats itself between these papers.")
+    assert said(12, 12).startswith("12 repeats, the fewest that this bank allows.")
+    assert said(1, 1).startswith("1 repeat, the fewest")
+    assert said(15, 12).startswith("15 repeats, 3 more than counting alone would allow.")
+
+
+def test_the_words_give_expected_result_and_time_and_what_is_met_again():
+    assert "Expected result 50.0 to 60.0 %, expected time 20 to 20.5 min." in said(0, 0)
+    assert said(0, 0, 1).endswith("Once a person meets a question again.")
+    assert said(0, 0, 3).endswith("3 times a person meets a question again.")
