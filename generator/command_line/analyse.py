@@ -7,7 +7,8 @@ from pathlib import Path
 import click
 
 from generator.command_line.analysis_text import analysis_text
-from generator.diagnostics import Place, Problem, as_text, has_errors
+from generator.command_line.table_files import line_of, text_of
+from generator.diagnostics import Problem, as_text, has_errors
 from generator.marking import (
     Key,
     ResponseTable,
@@ -39,7 +40,7 @@ def analyse(responses: Path, key_file: Path, cut: int | None, form: str) -> None
     """
     table, key, problems = _read(responses, key_file)
     if problems:
-        click.echo(as_text(problems, _line_of), err=True)
+        click.echo(as_text(problems, line_of), err=True)
     if table is None or key is None or has_errors(problems):
         sys.exit(1)
     if cut is not None and cut > len(table.items):
@@ -52,30 +53,11 @@ def analyse(responses: Path, key_file: Path, cut: int | None, form: str) -> None
 
 
 def _read(responses: Path, key_file: Path) -> tuple[ResponseTable | None, Key | None, Problems]:
-    answers_text, answers_bad = _text_of(responses)
-    key_text, key_bad = _text_of(key_file)
+    answers_text, answers_bad = text_of(responses)
+    key_text, key_bad = text_of(key_file)
     if answers_text is None or key_text is None:
         return None, None, (*answers_bad, *key_bad)
     table, table_problems = read_responses(answers_text, responses.as_posix())
     key, problems_of_key = read_key(key_text, key_file.as_posix())
     between = key_disagreements(table, key, responses.as_posix()) if table and key else ()
     return table, key, (*table_problems, *problems_of_key, *between)
-
-
-def _text_of(file: Path) -> tuple[str | None, Problems]:
-    data = file.read_bytes()
-    try:
-        return data.decode("utf-8"), ()
-    except UnicodeDecodeError as error:
-        good = data[: error.start].decode("utf-8")
-        line = good.count("\n") + 1
-        place = Place(file.as_posix(), line, len(good) - (good.rfind("\n") + 1) + 1)
-        message = "this is not UTF-8 text"
-        hint = "save the table as CSV in UTF-8"
-        return None, (Problem(place, "error", "csv-encoding", message, hint),)
-
-
-def _line_of(path: str, line: int) -> str:
-    lines = Path(path).read_text("utf-8", errors="replace").splitlines()
-    shown = lines[line - 1] if 0 < line <= len(lines) else ""
-    return "".join(c if c.isprintable() or c == "\t" else "\ufffd" for c in shown)

@@ -5,8 +5,9 @@ import click
 from generator.bank.checks import RULES
 from generator.diagnostics import did_you_mean
 from generator.marking import TABLE_RULES
+from generator.records import ROSTER_RULES
 
-_ALL = {**RULES, **TABLE_RULES}
+_ALL = {**RULES, **TABLE_RULES, **ROSTER_RULES}
 
 
 @click.command()

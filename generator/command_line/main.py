@@ -12,6 +12,7 @@ from generator.command_line.check import check
 from generator.command_line.draw import draw
 from generator.command_line.explain import explain
 from generator.command_line.issue import issue
+from generator.command_line.records import records
 from generator.command_line.serve import serve
 from generator.questions import NothingToDraw
 
@@ -39,5 +40,5 @@ def main() -> None:
     """
 
 
-for command in (build, check, serve, calculate, draw, issue, explain, analyse):
+for command in (build, check, serve, calculate, draw, issue, explain, analyse, records):
     main.add_command(command)

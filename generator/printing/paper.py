@@ -20,7 +20,7 @@ def question_paper(
     `form` is the plain JSON of one form; `fonts` is the folder with the font files.
     `large_print` sets the text in 18 pt. Raises PrintingRefused when it cannot be set.
     """
-    content = question_paper_content(form) | _sheet_of_paper(paper, large_print)
+    content = question_paper_content(form) | sheet_of_paper(paper, large_print)
     return typeset("question_paper", content, fonts=fonts)
 
 
@@ -31,7 +31,7 @@ def answer_sheet(
 
     Arguments and errors are those of `question_paper`.
     """
-    content = answer_sheet_content(form) | _sheet_of_paper(paper, large_print)
+    content = answer_sheet_content(form) | sheet_of_paper(paper, large_print)
     return typeset("answer_sheet", content, fonts=fonts)
 
 
@@ -42,9 +42,10 @@ def answer_key(
 
     Arguments and errors are those of `question_paper`.
     """
-    content = answer_key_content(form) | _sheet_of_paper(paper, large_print)
+    content = answer_key_content(form) | sheet_of_paper(paper, large_print)
     return typeset("answer_key", content, fonts=fonts)
 
 
-def _sheet_of_paper(paper: PaperSize, large_print: bool) -> dict[str, Any]:
+def sheet_of_paper(paper: PaperSize, large_print: bool) -> dict[str, Any]:
+    """Give what every template is told of the paper it is printed on."""
     return {"paper": {"a4": "a4", "letter": "us-letter"}[paper], "large_print": large_print}

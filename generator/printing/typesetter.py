@@ -53,4 +53,5 @@ def _compiler(fonts: Path) -> typst.Compiler:
 
 def _refusal(template: str, content: Mapping[str, Any], reason: str) -> PrintingRefused:
     document = template.replace("_", " ")
-    return PrintingRefused(f"Cannot print the {document} of form {content.get('form')}: {reason}.")
+    which = f"of form {content['form']}" if "form" in content else f"'{content.get('corner')}'"
+    return PrintingRefused(f"Cannot print the {document} {which}: {reason}.")

@@ -6,13 +6,14 @@ import pytest
 
 from generator.bank.checks import RULES
 from generator.marking import TABLE_RULES
+from generator.records import ROSTER_RULES
 from tests.command_line.running import misuse, run
 
-ALL = {**RULES, **TABLE_RULES}
+ALL = {**RULES, **TABLE_RULES, **ROSTER_RULES}
 
 
-def test_no_rule_of_answer_tables_hides_a_rule_of_the_bank() -> None:
-    assert set(RULES) & set(TABLE_RULES) == set()
+def test_no_rule_of_bank_tables_or_rosters_hides_another() -> None:
+    assert len(ALL) == len(RULES) + len(TABLE_RULES) + len(ROSTER_RULES)
 
 
 @pytest.mark.parametrize("rule", ALL)

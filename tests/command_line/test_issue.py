@@ -107,3 +107,67 @@ def test_a_file_in_the_place_of_the_folder_is_one_sentence(root: Path) -> None:
     assert result.exit_code == 1
     assert result.stderr.startswith("Error: ")
     assert result.stderr.count("\n") == 1
+
+
+ROSTER = "code,name\nApprentice 01,Ann\nApprentice 02,\nApprentice 03,Cat\n"
+
+
+def test_a_roster_gives_each_person_a_form(root: Path) -> None:
+    (root / "people.csv").write_text(ROSTER, "utf-8")
+    result = run(root, *ISSUE, "--roster", "people.csv")
+    assert result.exit_code == 0, result.output
+    assert len(result.stdout.splitlines()) == 9
+    assert "form B: Apprentice 02" in result.stderr.splitlines()
+    assert "repeat" in result.stderr.splitlines()[-1]
+    # no name and no code of a person stands in a file name
+    assert all("pprentice" not in name and "Ann" not in name for name in printed(root))
+
+
+def test_a_broken_roster_is_refused_at_its_place_and_nothing_is_written(root: Path) -> None:
+    (root / "people.csv").write_text("code\nA1\na1\n=2\n", "utf-8")
+    result = run(root, *ISSUE, "--roster", "people.csv")
+    assert result.exit_code == 1
+    assert "people.csv:3:1: error: 'a1' is there already, in line 2" in result.stderr
+    assert "people.csv:4:1: error: '=2' would run as a formula" in result.stderr
+    assert result.stderr.splitlines()[-1] == "2 errors; nothing was written"
+    assert printed(root) == {}
+
+
+@pytest.mark.parametrize(
+    ("data", "said"),
+    [
+        (b"", "this roster is empty"),
+        (b"code\nA\xff1\n", "people.csv:2:2: error: this is not UTF-8"),
+    ],
+)
+def test_an_empty_or_unreadable_roster_writes_nothing(root: Path, data: bytes, said: str) -> None:
+    (root / "people.csv").write_bytes(data)
+    result = run(root, *ISSUE, "--roster", "people.csv")
+    assert result.exit_code == 1
+    assert said in result.stderr
+    assert printed(root) == {}
+
+
+def test_forms_and_roster_together_are_misuse(root: Path) -> None:
+    (root / "people.csv").write_text(ROSTER, "utf-8")
+    said = misuse(root, *ISSUE, "--forms", "2", "--roster", "people.csv")
+    assert said == "give --forms or --roster, not both; a roster has a form a person"
+    assert printed(root) == {}
+
+
+def test_a_missing_roster_is_misuse(root: Path) -> None:
+    assert "nobody.csv" in misuse(root, *ISSUE, "--roster", "nobody.csv")
+
+
+def test_papers_that_cannot_be_made_are_one_sentence(root: Path) -> None:
+    put(
+        root,
+        "blueprints/short.yml",
+        "title: Short\nminutes: 30\npass_percent: 80\nwords: 3\n"
+        "cells: [{module: filler, count: 2}]\n",
+    )
+    result = run(root, "issue", "short", "--seed", "1")
+    assert result.exit_code == 1
+    assert result.stderr.startswith("these papers cannot be made: form A stays ")
+    assert result.stderr.strip().endswith("nothing was written")
+    assert printed(root) == {}

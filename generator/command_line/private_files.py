@@ -1,0 +1,37 @@
+"""Files about people: readable by their owner only, whole or not there at all."""
+
+import os
+import shutil
+import tempfile
+from collections.abc import Mapping
+from pathlib import Path
+
+from generator.records.database import OWNER_FOLDER, make_private
+
+
+def write_private(path: Path, data: bytes) -> None:
+    """Write one file in one step; its folder is made where there is none."""
+    path.parent.mkdir(mode=OWNER_FOLDER, parents=True, exist_ok=True)
+    with tempfile.TemporaryDirectory(dir=path.parent, prefix=".new-") as temporary:
+        unfinished = Path(temporary) / path.name
+        make_private(unfinished)
+        unfinished.write_bytes(data)
+        os.replace(unfinished, path)
+
+
+def write_private_folder(folder: Path, contents: Mapping[str, bytes]) -> None:
+    """Write a new folder in one step; raises FileExistsError for a folder that holds anything."""
+    if folder.exists() and (not folder.is_dir() or any(folder.iterdir())):
+        raise FileExistsError(17, "there already and not empty; name a new folder", str(folder))
+    folder.parent.mkdir(parents=True, exist_ok=True)
+    # made by mkdtemp, so that nobody else can look in while it is filled
+    unfinished = Path(tempfile.mkdtemp(dir=folder.parent, prefix=".new-"))
+    try:
+        for name, data in contents.items():
+            make_private(unfinished / name)
+            (unfinished / name).write_bytes(data)
+        if folder.exists():
+            folder.rmdir()
+        os.replace(unfinished, folder)
+    finally:
+        shutil.rmtree(unfinished, ignore_errors=True)

@@ -1,0 +1,26 @@
+"""`guidecoat records`."""
+
+import click
+
+from generator.command_line.records_certificate import certificate
+from generator.command_line.records_dates import date_command, due
+from generator.command_line.records_file import backup, check, retention
+from generator.command_line.records_going_out import erase, export, pack
+from generator.command_line.records_people import people
+from generator.command_line.records_practice import observe, sheet
+
+
+@click.group()
+def records() -> None:
+    """Keep the training records: people, practice, dates, certificates.
+
+    Example: guidecoat records due --within 90
+
+    The records lie in records/, readable by their owner only. Commands show codes; names only
+    where they are asked for.
+    """
+
+
+_COMMANDS = (people, observe, sheet, date_command, due, certificate, pack)
+for command in (*_COMMANDS, export, erase, backup, check, retention):
+    records.add_command(command)

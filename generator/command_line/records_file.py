@@ -1,0 +1,66 @@
+"""`guidecoat records backup`, `check` and `retention`: the file and how long it is kept."""
+
+import sys
+from collections.abc import Iterator
+from pathlib import Path
+
+import click
+
+from generator.command_line.project import counted, find_project
+from generator.command_line.records_desk import records_folder, records_here
+from generator.records.backup import back_up
+from generator.records.database import OTHERS, integrity_problems
+from generator.records.retention import NOTE, PERIODS
+
+
+@click.command()
+@click.argument("file", type=click.Path(path_type=Path))
+def backup(file: Path) -> None:
+    """Copy the records into a new file while they are in use.
+
+    Example: guidecoat records backup /media/stick/records-backup.sqlite
+
+    To go back to it, put it in the place of records/training_records.sqlite and delete the files
+    beside that with -wal and -shm at the end.
+    """
+    with records_here() as (connection, _):
+        size = back_up(connection, file)
+    click.echo(f"{file.as_posix()}: {size / 1e6:.1f} MB")
+
+
+@click.command()
+def check() -> None:
+    """Check that the records are whole and that nobody else can read them.
+
+    Example: guidecoat records check
+    """
+    with records_here() as (connection, project):
+        problems = [*integrity_problems(connection), *_open_doors(records_folder(project))]
+    for problem in problems:
+        click.echo(problem, err=True)
+    click.echo("the records are whole" if not problems else counted(len(problems), "problem"))
+    sys.exit(1 if problems else 0)
+
+
+def _open_doors(folder: Path) -> Iterator[str]:
+    for path in (folder, *sorted(folder.rglob("*"))):
+        if path.stat().st_mode & OTHERS:
+            name = path.relative_to(folder.parent).as_posix()
+            yield f"{name} can be read by others; take their rights away: chmod go= {name}"
+
+
+@click.command()
+def retention() -> None:
+    """Show how long such records are kept, place by place. Nothing is deleted by age.
+
+    Example: guidecoat records retention
+    """
+    find_project()
+    for period in PERIODS:
+        click.echo(f"{period.jurisdiction}: {period.record}")
+        click.echo(f"    keep: {period.keep}")
+        source = f"{period.document}; " if period.document else ""
+        click.echo(f"    source: {source}{period.status_words}")
+        if not period.here:
+            click.echo("    not kept in these records: file it yourself")
+    click.echo(NOTE)

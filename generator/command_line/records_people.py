@@ -1,0 +1,58 @@
+"""`guidecoat records people`."""
+
+import sys
+from dataclasses import replace
+from pathlib import Path
+
+import click
+
+from generator.command_line.clock import now
+from generator.command_line.project import counted
+from generator.command_line.records_desk import records_here
+from generator.command_line.table_files import line_of, text_of
+from generator.diagnostics import as_text
+from generator.records import Person, read_roster
+from generator.records.people import ROLES, add_people, all_people
+
+
+@click.command()
+@click.option(
+    "--add",
+    "roster",
+    type=click.Path(exists=True, dir_okay=False, path_type=Path),
+    help="A table with the column code, and name where wanted.",
+)
+@click.option("--role", type=click.Choice(ROLES), default="learner", help="Role of those added.")
+@click.option("--list", "listed", is_flag=True, help="List codes and roles.")
+@click.option("--names", is_flag=True, help="List names as well.")
+def people(roster: Path | None, role: str, listed: bool, names: bool) -> None:
+    """Add people from a table, or list who is in the records.
+
+    Example: guidecoat records people --add roster.csv
+
+    Observers, and the trainer on a certificate, are added with --role trainer or lead. People who
+    are there already stay as they are.
+    """
+    if roster is None and not listed and not names:
+        raise click.UsageError("say --add with a table, or --list")
+    added = _people(roster) if roster else ()
+    with records_here() as (connection, _):
+        if added:
+            new = add_people(connection, (replace(p, role=role) for p in added), now())
+            click.echo(f"{new} added, {len(added) - new} there already")
+        if listed or names:
+            for person in all_people(connection):
+                cells = (person.code, person.role, *((person.name,) if names else ()))
+                click.echo("\t".join(cells))
+
+
+def _people(roster: Path) -> tuple[Person, ...]:
+    text, problems = text_of(roster)
+    found: tuple[Person, ...] = ()
+    if text is not None:
+        found, problems = read_roster(text, roster.as_posix())
+    if problems:
+        click.echo(as_text(problems, line_of), err=True)
+        click.echo(f"{counted(len(problems), 'error')}; nothing was written", err=True)
+        sys.exit(1)
+    return found

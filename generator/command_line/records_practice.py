@@ -1,0 +1,115 @@
+"""`guidecoat records observe` and `guidecoat records sheet`."""
+
+from datetime import date
+from typing import cast
+
+import click
+
+from generator.bank import Bank
+from generator.bank.records import Procedure
+from generator.command_line.clock import Day, now, today
+from generator.command_line.project import Project, find_project
+from generator.command_line.records_desk import on_a_day, readable_bank, records_here
+from generator.command_line.writing import write_files
+from generator.diagnostics import did_you_mean
+from generator.printing import PaperSize, PrintingRefused, observation_sheet
+from generator.records import RecordsRefused
+from generator.records.observations import Observation, observed_steps
+from generator.records.observations import observe as keep_observation
+from generator.records.observed_steps import seen_of, sheet_steps
+
+
+@click.command()
+@click.argument("person")
+@click.argument("procedure")
+@click.argument("steps", nargs=-1, metavar="STEP=yes|no|not_seen...")
+@click.option("--observer", required=True, help="Code of the person who watched.")
+@click.option("--date", "day", type=Day(), required=True, help="Day of the work: 2026-03-01.")
+@click.option("--job", default="", help="Vehicle or panel, and job number.")
+@click.option("--note", default="", help="Note and next step.")
+@on_a_day
+def observe(
+    person: str,
+    procedure: str,
+    steps: tuple[str, ...],
+    observer: str,
+    day: date,
+    job: str,
+    note: str,
+    on: date | None,
+) -> None:
+    """Record what somebody saw a person do, step by step.
+
+    Example: guidecoat records observe A1 mix_filler --observer T1 --date 2026-03-01 key_bed=yes
+
+    The sheet shows the name of each step; a step that is not named was not seen.
+    """
+    if day > (on or today()):
+        raise click.UsageError(f"{day.isoformat()} is still to come; give the day of the work")
+    found = _procedure(readable_bank(find_project()), procedure)
+    sheet_rows = sheet_steps(found)
+    try:
+        seen = seen_of(sheet_rows, steps)
+    except RecordsRefused as refused:
+        raise click.UsageError(str(refused)) from refused
+    observation = Observation(
+        person=person,
+        procedure=procedure,
+        title=found.title,
+        steps=observed_steps(sheet_rows, seen),
+        observer=observer,
+        observed=day.isoformat(),
+        job=job,
+        note=note,
+    )
+    with records_here() as (connection, _):
+        number = keep_observation(connection, observation, now())
+    click.echo(f"observation {number}: {found.title}: {observation.in_words}")
+
+
+@click.command()
+@click.argument("procedure", required=False)
+@click.option("--all", "every", is_flag=True, help="The sheet of every procedure.")
+@click.option("--paper", type=click.Choice(["A4", "letter"]), default="A4", help="Paper size.")
+@click.option("--large-print", is_flag=True, help="Set the text in 18 pt.")
+def sheet(procedure: str | None, every: bool, paper: str, large_print: bool) -> None:
+    """Write the observation sheet of a procedure into printed/.
+
+    Example: guidecoat records sheet mix_filler
+    """
+    if every == (procedure is not None):
+        raise click.UsageError("name one procedure, or say --all")
+    project = find_project()
+    bank = readable_bank(project)
+    names = sorted(bank.procedures) if procedure is None else [procedure]
+    found = {name: _procedure(bank, name) for name in names}
+    size = cast("PaperSize", paper.lower())
+    sheets = {
+        f"sheet-{name}.pdf": _sheet(project, bank, name, record, size, large_print)
+        for name, record in found.items()
+    }
+    for path in write_files(project.printed, sheets):
+        click.echo(path.relative_to(project.root))
+
+
+def _sheet(
+    project: Project, bank: Bank, name: str, record: Procedure, size: PaperSize, large: bool
+) -> bytes:
+    try:
+        return observation_sheet(
+            name,
+            record,
+            edition=bank.sheet.edition,
+            paper=size,
+            fonts=project.fonts,
+            large_print=large,
+        )
+    except PrintingRefused as refused:
+        raise click.ClickException(str(refused)) from refused
+
+
+def _procedure(bank: Bank, name: str) -> Procedure:
+    if name not in bank.procedures:
+        hint = did_you_mean(name, bank.procedures) or ", ".join(sorted(bank.procedures))
+        raise click.UsageError(f"the bank has no procedure '{name}'; {hint}")
+    return bank.procedures[name].record

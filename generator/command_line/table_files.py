@@ -1,0 +1,26 @@
+"""Tables that a person made elsewhere, read as text with the place of what is wrong."""
+
+from pathlib import Path
+
+from generator.diagnostics import Place, Problem
+
+
+def text_of(file: Path) -> tuple[str | None, tuple[Problem, ...]]:
+    """Give the text of a file, or where it stops being UTF-8."""
+    data = file.read_bytes()
+    try:
+        return data.decode("utf-8"), ()
+    except UnicodeDecodeError as error:
+        good = data[: error.start].decode("utf-8")
+        line = good.count("\n") + 1
+        place = Place(file.as_posix(), line, len(good) - (good.rfind("\n") + 1) + 1)
+        message = "this is not UTF-8 text"
+        hint = "save the table as CSV in UTF-8"
+        return None, (Problem(place, "error", "csv-encoding", message, hint),)
+
+
+def line_of(path: str, line: int) -> str:
+    """Give a line of a file as problems name it, with what cannot be shown replaced."""
+    lines = Path(path).read_text("utf-8", errors="replace").splitlines()
+    shown = lines[line - 1] if 0 < line <= len(lines) else ""
+    return "".join(c if c.isprintable() or c == "\t" else "\ufffd" for c in shown)

@@ -1,0 +1,63 @@
+"""Make the sheet on which an observer notes what a person does at the panel."""
+
+from pathlib import Path
+from typing import Any
+
+from generator.bank.records import Procedure
+from generator.printing.markup import block_nodes, inline_nodes
+from generator.printing.paper import PaperSize, sheet_of_paper
+from generator.printing.typesetter import typeset
+from generator.records.observed_steps import sheet_steps
+
+STARRED = (
+    "Tick one box a step, and only for what you saw yourself. A star marks a step whose place in "
+    "the order protects people: stop the work when it is left out."
+)
+NO_STAR = (
+    "Tick one box a step, and only for what you saw yourself. No step here is starred. Stop the "
+    "work whenever anybody is at risk."
+)
+SAYS = (
+    "This sheet says what was seen on one job. It does not say that the person is fit or allowed "
+    "to do hazardous work. Data sheet, safety data sheet and local rules come first."
+)
+
+
+def observation_sheet(
+    name: str,
+    procedure: Procedure,
+    *,
+    edition: str,
+    paper: PaperSize,
+    fonts: Path,
+    large_print: bool = False,
+) -> bytes:
+    """Set the observation sheet of a procedure as a tagged PDF.
+
+    name     of the procedure in the bank, as the record of the observation repeats it
+    edition  of the bank
+    Raises PrintingRefused when it cannot be set.
+    """
+    content = observation_sheet_content(name, procedure, edition)
+    return typeset("observation_sheet", content | sheet_of_paper(paper, large_print), fonts=fonts)
+
+
+def observation_sheet_content(name: str, procedure: Procedure, edition: str) -> dict[str, Any]:
+    """Choose what an observation sheet shows."""
+    steps = sheet_steps(procedure)
+    return {
+        "title": procedure.title,
+        "edition": edition,
+        "corner": name,
+        "foot": [f"Sheet {name}", "Observation"],
+        "rule": STARRED if any(step.critical for step in steps) else NO_STAR,
+        "cautions": [block_nodes(caution) for caution in procedure.cautions],
+        "steps": [
+            {"step": step.step, "does": inline_nodes(step.does)}
+            | {"star": step.critical, "optional": step.optional}
+            for step in steps
+        ],
+        "holds": [inline_nodes(text) for text in procedure.holds],
+        "never": [inline_nodes(text) for text in procedure.never],
+        "says": SAYS,
+    }

@@ -1,0 +1,18 @@
+"""The training records: what was issued, answered, marked, observed and signed, in one file.
+
+Imports marking and what lies below. SQLite stays in this package. Times and days come in as text
+or dates; nothing here reads the clock. Files:
+migrations, database, backup (the file); diary, plain_text, calendar_dates;
+people, roster with roster_rules (who);
+issues over frozen_forms (what was issued); sittings over marked, corrections, results (the marks);
+observed_steps, observations, dated_facts, due, retention (practice and dates);
+certificates over certificate_content and painter_topics;
+person_export, erase over traces, inspector_pack over defused_table (what goes out, who goes out).
+"""
+
+from generator.records.database import RecordsRefused, open_records
+from generator.records.people import Person
+from generator.records.roster import read_roster
+from generator.records.roster_rules import ROSTER_RULES
+
+__all__ = ["ROSTER_RULES", "Person", "RecordsRefused", "open_records", "read_roster"]

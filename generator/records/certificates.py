@@ -1,0 +1,91 @@
+"""Training certificates: what a person's records show on the day, frozen with the trainer's name.
+
+A certificate repeats the records; the trainer who signs it certifies, not the program.
+"""
+
+import json
+import sqlite3
+from collections.abc import Iterator
+from dataclasses import dataclass
+from datetime import date
+from typing import Any
+
+from generator.records.certificate_content import certificate_content
+from generator.records.database import RecordsRefused, writing
+from generator.records.diary import note
+from generator.records.people import person_id, person_of
+from generator.records.plain_text import plain_text
+
+Plain = dict[str, Any]
+SIGNERS = ("trainer", "lead")
+
+
+@dataclass(frozen=True, slots=True)
+class Certificate:
+    """A certificate as it was issued.
+
+    content  plain JSON: person, trainer, papers, practice, topics, dates, not_said
+    """
+
+    number: int
+    person: str
+    issued: str
+    content: Plain
+
+
+def certify(
+    connection: sqlite3.Connection, code: str, trainer: str, edition: str, at: str, today: date
+) -> Certificate:
+    """Freeze a certificate for a person from the records as they stand.
+
+    edition  of the bank, as the foot of every paper names it
+    Raises RecordsRefused when the knowledge part, the hands-on part or the date of the training
+    is missing, or when the trainer is the person, or is neither trainer nor lead.
+    """
+    with writing(connection):
+        row, person = person_of(connection, code)
+        trainer_row, signer = person_of(connection, trainer)
+        if row == trainer_row:
+            raise RecordsRefused("nobody certifies themselves; name another trainer")
+        if signer.role not in SIGNERS:
+            raise RecordsRefused(f"'{trainer}' is a {signer.role}; a trainer or lead signs")
+        content = certificate_content(connection, person, signer, edition, today)
+        issued = today.isoformat()
+        number = connection.execute(
+            "INSERT INTO certificates (person, trainer, content, issued) VALUES (?, ?, ?, ?)",
+            (row, trainer_row, plain_text(content), issued),
+        ).lastrowid
+        assert number is not None
+        note(connection, at, "certificate", f"certificate {number}")
+    return Certificate(number, code, issued, content)
+
+
+def certificates_of(connection: sqlite3.Connection, code: str) -> tuple[Certificate, ...]:
+    """Give the certificates of a person, oldest first; raises RecordsRefused for nobody."""
+    rows = connection.execute(
+        f"{_CERTIFICATES} WHERE c.person = ? ORDER BY c.id", (person_id(connection, code),)
+    )
+    return tuple(map(_certificate, rows))
+
+
+def certificate_of(connection: sqlite3.Connection, number: int) -> Certificate:
+    """Give a certificate by its number; raises RecordsRefused when there is none."""
+    row = connection.execute(f"{_CERTIFICATES} WHERE c.id = ?", (number,)).fetchone()
+    if row is None:
+        raise RecordsRefused(f"there is no certificate {number} in the records")
+    return _certificate(row)
+
+
+def all_certificates(connection: sqlite3.Connection) -> Iterator[Certificate]:
+    """Give every certificate, by number."""
+    return map(_certificate, connection.execute(f"{_CERTIFICATES} ORDER BY c.id"))
+
+
+_CERTIFICATES = (
+    "SELECT c.id, p.code AS person, c.issued, c.content FROM certificates c"
+    " JOIN people p ON p.id = c.person"
+)
+
+
+def _certificate(row: sqlite3.Row) -> Certificate:
+    return Certificate(int(row["id"]), row["person"], row["issued"], json.loads(row["content"]))

@@ -1,0 +1,107 @@
+"""Corrections: a key of an issue changed for a stated reason, and everything marked again."""
+
+import json
+import sqlite3
+from collections.abc import Mapping
+from dataclasses import dataclass
+from typing import Any
+
+from generator.records.database import RecordsRefused, writing
+from generator.records.diary import note
+from generator.records.marked import Marked, keep_marking
+from generator.records.people import row_or_nobody
+from generator.records.plain_text import plain_text
+
+
+@dataclass(frozen=True, slots=True)
+class Correction:
+    """What was changed about the key of one question of an issue.
+
+    change      plain JSON of the change, as marking reads it
+    decided_by  code of the person who decided, or empty
+    """
+
+    item: str
+    change: Mapping[str, Any]
+    reason: str
+    decided_by: str = ""
+    decided: str = ""
+
+
+def correct(
+    connection: sqlite3.Connection,
+    issue: int,
+    correction: Correction,
+    marked: Mapping[int, Marked],
+    at: str,
+) -> int:
+    """Keep a correction with the new marks of every sitting it touches, and give its number.
+
+    marked  the new marking of each sitting by the sitting's number; the old ones are kept
+    Raises RecordsRefused without a reason, for an item that the issue does not have, for a sitting
+    of another issue, or when a sitting was marked in between.
+    """
+    if not correction.reason.strip():
+        raise RecordsRefused("say why the key is corrected")
+    with writing(connection):
+        _refuse_strangers(connection, issue, correction.item, marked)
+        number = connection.execute(
+            "INSERT INTO corrections (issue, item, change, reason, decided_by, decided)"
+            " VALUES (?, ?, ?, ?, ?, ?)",
+            (issue, correction.item, plain_text(dict(correction.change)))
+            + (correction.reason.strip(), row_or_nobody(connection, correction.decided_by), at),
+        ).lastrowid
+        assert number is not None
+        for sitting, new in marked.items():
+            keep_marking(connection, sitting, new, at, number)
+        detail = f"issue {issue}: correction {number}, {len(marked)} sittings marked again"
+        note(connection, at, "correct", detail)
+    return number
+
+
+def corrections_of(connection: sqlite3.Connection, issue: int) -> tuple[Correction, ...]:
+    """Give the corrections of an issue, oldest first."""
+    rows = connection.execute(
+        "SELECT c.*, coalesce(p.code, '') AS code FROM corrections c"
+        " LEFT JOIN people p ON p.id = c.decided_by WHERE c.issue = ? ORDER BY c.id",
+        (issue,),
+    )
+    return tuple(
+        Correction(r["item"], json.loads(r["change"]), r["reason"], r["code"], r["decided"])
+        for r in rows
+    )
+
+
+def _refuse_strangers(
+    connection: sqlite3.Connection, issue: int, item: str, marked: Mapping[int, Marked]
+) -> None:
+    known = connection.execute(
+        "SELECT 1 FROM forms f JOIN form_questions p ON p.form = f.id"
+        " JOIN questions q ON q.id = p.question WHERE f.issue = ? AND q.item = ? LIMIT 1",
+        (issue, item),
+    ).fetchone()
+    if known is None:
+        raise RecordsRefused(f"no form of issue {issue} has the item '{item}'")
+    standing = {
+        int(row["id"])
+        for row in connection.execute(
+            "SELECT s.id FROM forms f JOIN sittings s ON s.form = f.id"
+            " WHERE f.issue = ? AND s.replaced = 0",
+            (issue,),
+        )
+    }
+    if strangers := sorted(set(marked) - standing):
+        raise RecordsRefused(f"sitting {strangers[0]} does not stand in issue {issue}")
+    with_item = {
+        int(row["id"])
+        for row in connection.execute(
+            "SELECT s.id FROM sittings s JOIN forms f ON f.id = s.form"
+            " JOIN form_questions p ON p.form = f.id JOIN questions q ON q.id = p.question"
+            " WHERE f.issue = ? AND q.item = ? AND s.replaced = 0",
+            (issue, item),
+        )
+    }
+    if left_out := with_item - set(marked):
+        raise RecordsRefused(
+            f"{len(left_out)} sittings of issue {issue} came in meanwhile; correct it again"
+        )

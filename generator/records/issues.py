@@ -1,0 +1,151 @@
+"""What was issued: frozen forms that can be printed again and are never changed."""
+
+import json
+import sqlite3
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
+from typing import Any
+
+from generator.records.database import RecordsRefused, writing
+from generator.records.diary import note
+from generator.records.frozen_forms import FrozenForm, forms_of, keep_form
+from generator.records.plain_text import plain_text
+
+
+@dataclass(frozen=True, slots=True)
+class Issue:
+    """One act of issuing papers.
+
+    settings  what the papers were printed with, such as the paper size
+    state     pending until its papers were written, then issued; or voided
+    """
+
+    number: int
+    blueprint: str
+    title: str
+    seed: str
+    edition: str
+    bank_hash: str
+    settings: Mapping[str, Any]
+    issued: str
+    state: str
+    void_reason: str
+    forms: tuple[FrozenForm, ...]
+
+
+def freeze(
+    connection: sqlite3.Connection,
+    *,
+    blueprint: str,
+    title: str,
+    seed: str,
+    edition: str,
+    bank_hash: str,
+    settings: Mapping[str, Any],
+    forms: Sequence[FrozenForm],
+    at: str,
+    versions: Mapping[str, str] | None = None,
+) -> int:
+    """Keep an issue before its papers are written and give its number.
+
+    versions  the version of each item by its id; the bank's hash stands in where none is known
+    The issue stays pending until `papers_written`; a pending issue is finished or dropped when
+    the program runs next. Raises RecordsRefused for a person who is not in the records, or a
+    form that names a person anywhere but in its field `person`.
+    """
+    row = (blueprint, title, seed, edition, bank_hash, plain_text(settings), at)
+    with writing(connection):
+        number = connection.execute(
+            "INSERT INTO issues (blueprint, title, seed, edition, bank_hash, settings, issued,"
+            " state) VALUES (?, ?, ?, ?, ?, ?, ?, 'pending')",
+            row,
+        ).lastrowid
+        assert number is not None
+        for form in forms:
+            keep_form(connection, number, form, versions or {}, bank_hash)
+        note(connection, at, "issue", f"issue {number}: {blueprint}, {len(forms)} forms")
+    return number
+
+
+def papers_written(connection: sqlite3.Connection, number: int) -> None:
+    """Say that every paper of an issue is on the disk."""
+    with writing(connection):
+        connection.execute(
+            "UPDATE issues SET state = 'issued' WHERE id = ? AND state = 'pending'", (number,)
+        )
+
+
+def drop_pending(connection: sqlite3.Connection, number: int) -> None:
+    """Forget an issue whose papers were never written."""
+    with writing(connection):
+        where = "(SELECT id FROM issues WHERE id = ? AND state = 'pending')"
+        connection.execute(f"DELETE FROM forms WHERE issue IN {where}", (number,))
+        connection.execute("DELETE FROM issues WHERE id = ? AND state = 'pending'", (number,))
+
+
+def pending_issues(connection: sqlite3.Connection) -> tuple[int, ...]:
+    """Give the issues whose papers may be missing."""
+    rows = connection.execute("SELECT id FROM issues WHERE state = 'pending' ORDER BY id")
+    return tuple(int(row["id"]) for row in rows)
+
+
+def void(connection: sqlite3.Connection, number: int, reason: str, at: str) -> None:
+    """Take an issue out of use for a stated reason; it stays in the records."""
+    if not reason.strip():
+        raise RecordsRefused("say why the issue is voided")
+    issue_of(connection, number)
+    with writing(connection):
+        connection.execute(
+            "UPDATE issues SET state = 'voided', void_reason = ?, voided = ? WHERE id = ?",
+            (reason.strip(), at, number),
+        )
+        note(connection, at, "void", f"issue {number}")
+
+
+def issue_of(connection: sqlite3.Connection, number: int) -> Issue:
+    """Give an issue with its forms; raises RecordsRefused when there is none."""
+    row = connection.execute("SELECT * FROM issues WHERE id = ?", (number,)).fetchone()
+    if row is None:
+        raise RecordsRefused(f"there is no issue {number} in the records")
+    return Issue(
+        number=number,
+        blueprint=row["blueprint"],
+        title=row["title"],
+        seed=row["seed"],
+        edition=row["edition"],
+        bank_hash=row["bank_hash"],
+        settings=json.loads(row["settings"]),
+        issued=row["issued"],
+        state=row["state"],
+        void_reason=row["void_reason"],
+        forms=forms_of(connection, number),
+    )
+
+
+def exposure(connection: sqlite3.Connection) -> Mapping[str, int]:
+    """Count how often each item stands on a form that was issued and not voided."""
+    rows = connection.execute(
+        "SELECT q.item, sum(p.places) AS places FROM"
+        " (SELECT question, count(*) AS places FROM form_questions GROUP BY question) p"
+        " JOIN questions q ON q.id = p.question GROUP BY q.item"
+    )
+    counts = {str(row["item"]): int(row["places"]) for row in rows}
+    voided = connection.execute(
+        "SELECT q.item, count(*) AS places FROM issues i JOIN forms f ON f.issue = i.id"
+        " JOIN form_questions p ON p.form = f.id JOIN questions q ON q.id = p.question"
+        " WHERE i.state = 'voided' GROUP BY q.item"
+    )
+    for row in voided:
+        counts[row["item"]] -= int(row["places"])
+    return {item: count for item, count in counts.items() if count}
+
+
+def items_met(connection: sqlite3.Connection, person: str) -> frozenset[str]:
+    """Give the items that stood on any form made for a person."""
+    rows = connection.execute(
+        "SELECT DISTINCT q.item FROM people w JOIN forms f ON f.person = w.id"
+        " JOIN issues i ON i.id = f.issue JOIN form_questions p ON p.form = f.id"
+        " JOIN questions q ON q.id = p.question WHERE w.code = ? AND i.state <> 'voided'",
+        (person,),
+    )
+    return frozenset(str(row["item"]) for row in rows)

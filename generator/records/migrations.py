@@ -1,0 +1,139 @@
+"""The database's shape, one step per version; a step that has shipped is never edited.
+
+People stand in one table; everything else names them by the number of their row, so that a person
+can be taken out of the file whole.
+"""
+
+FIRST = """
+CREATE TABLE people (
+    id INTEGER PRIMARY KEY,
+    code TEXT NOT NULL UNIQUE CHECK (code <> ''),
+    name TEXT NOT NULL DEFAULT '',
+    role TEXT NOT NULL DEFAULT 'learner' CHECK (role IN ('learner', 'trainer', 'marker', 'lead')),
+    added TEXT NOT NULL
+) STRICT;
+CREATE TABLE issues (
+    id INTEGER PRIMARY KEY,
+    blueprint TEXT NOT NULL,
+    title TEXT NOT NULL,
+    seed TEXT NOT NULL,
+    edition TEXT NOT NULL,
+    bank_hash TEXT NOT NULL,
+    settings TEXT NOT NULL,
+    issued TEXT NOT NULL,
+    state TEXT NOT NULL CHECK (state IN ('pending', 'issued', 'voided')),
+    void_reason TEXT NOT NULL DEFAULT '',
+    voided TEXT NOT NULL DEFAULT ''
+) STRICT;
+CREATE TABLE questions (
+    id INTEGER PRIMARY KEY,
+    digest BLOB NOT NULL UNIQUE,
+    item TEXT NOT NULL,
+    version TEXT NOT NULL,
+    objective TEXT NOT NULL,
+    content TEXT NOT NULL
+) STRICT;
+CREATE TABLE forms (
+    id INTEGER PRIMARY KEY,
+    issue INTEGER NOT NULL REFERENCES issues (id),
+    label TEXT NOT NULL,
+    person INTEGER REFERENCES people (id) ON DELETE SET NULL,
+    content TEXT NOT NULL,
+    UNIQUE (issue, label)
+) STRICT;
+CREATE TABLE form_questions (
+    form INTEGER NOT NULL REFERENCES forms (id) ON DELETE CASCADE,
+    number INTEGER NOT NULL,
+    marks INTEGER NOT NULL,
+    question INTEGER NOT NULL REFERENCES questions (id),
+    further TEXT NOT NULL,
+    PRIMARY KEY (form, number)
+) STRICT, WITHOUT ROWID;
+CREATE TABLE corrections (
+    id INTEGER PRIMARY KEY,
+    issue INTEGER NOT NULL REFERENCES issues (id),
+    item TEXT NOT NULL,
+    change TEXT NOT NULL,
+    reason TEXT NOT NULL CHECK (reason <> ''),
+    decided_by INTEGER REFERENCES people (id) ON DELETE SET NULL,
+    decided TEXT NOT NULL
+) STRICT;
+CREATE TABLE sittings (
+    id INTEGER PRIMARY KEY,
+    form INTEGER NOT NULL REFERENCES forms (id),
+    person INTEGER REFERENCES people (id) ON DELETE SET NULL,
+    responses TEXT NOT NULL,
+    entered TEXT NOT NULL,
+    marker INTEGER REFERENCES people (id) ON DELETE SET NULL,
+    replaced INTEGER NOT NULL DEFAULT 0 CHECK (replaced IN (0, 1))
+) STRICT;
+CREATE TABLE markings (
+    id INTEGER PRIMARY KEY,
+    sitting INTEGER NOT NULL REFERENCES sittings (id),
+    correction INTEGER REFERENCES corrections (id),
+    marked TEXT NOT NULL,
+    points TEXT NOT NULL,
+    most INTEGER NOT NULL,
+    verdict TEXT NOT NULL
+        CHECK (verdict IN ('passed', 'must_pass_missed', 'not_passed', 'unfinished')),
+    findings BLOB NOT NULL,
+    replaced INTEGER NOT NULL DEFAULT 0 CHECK (replaced IN (0, 1))
+) STRICT;
+CREATE TABLE marks (
+    marking INTEGER NOT NULL REFERENCES markings (id),
+    number INTEGER NOT NULL,
+    share TEXT NOT NULL,
+    status TEXT NOT NULL CHECK (status IN ('right', 'part', 'wrong', 'blank', 'illegible')),
+    PRIMARY KEY (marking, number)
+) STRICT, WITHOUT ROWID;
+CREATE TABLE observations (
+    id INTEGER PRIMARY KEY,
+    person INTEGER NOT NULL REFERENCES people (id) ON DELETE CASCADE,
+    procedure TEXT NOT NULL,
+    title TEXT NOT NULL,
+    steps TEXT NOT NULL,
+    job TEXT NOT NULL DEFAULT '',
+    note TEXT NOT NULL DEFAULT '',
+    observer INTEGER REFERENCES people (id) ON DELETE SET NULL,
+    observed TEXT NOT NULL,
+    entered TEXT NOT NULL
+) STRICT;
+CREATE TABLE dated_facts (
+    id INTEGER PRIMARY KEY,
+    person INTEGER NOT NULL REFERENCES people (id) ON DELETE CASCADE,
+    kind TEXT NOT NULL CHECK (kind IN ('fit_test', 'medical', 'painter_training',
+        'isocyanate_training', 'sign_off', 'retest')),
+    subject TEXT NOT NULL DEFAULT '',
+    done TEXT NOT NULL,
+    due TEXT NOT NULL DEFAULT '',
+    entered TEXT NOT NULL
+) STRICT;
+CREATE TABLE certificates (
+    id INTEGER PRIMARY KEY,
+    person INTEGER NOT NULL REFERENCES people (id) ON DELETE CASCADE,
+    trainer INTEGER REFERENCES people (id) ON DELETE SET NULL,
+    content TEXT NOT NULL,
+    issued TEXT NOT NULL
+) STRICT;
+CREATE TABLE diary (
+    id INTEGER PRIMARY KEY,
+    at TEXT NOT NULL,
+    action TEXT NOT NULL,
+    detail TEXT NOT NULL
+) STRICT;
+CREATE INDEX questions_of_item ON questions (item, version);
+CREATE INDEX forms_of_person ON forms (person);
+CREATE INDEX places_of_question ON form_questions (question);
+CREATE UNIQUE INDEX sitting_that_stands ON sittings (form, person)
+    WHERE replaced = 0 AND person IS NOT NULL;
+CREATE INDEX sittings_of_form ON sittings (form);
+CREATE INDEX sittings_of_person ON sittings (person);
+CREATE INDEX sittings_of_marker ON sittings (marker);
+CREATE UNIQUE INDEX marking_that_stands ON markings (sitting) WHERE replaced = 0;
+CREATE INDEX markings_of_sitting ON markings (sitting);
+CREATE INDEX facts_of_person ON dated_facts (person, kind);
+CREATE INDEX observations_of_person ON observations (person);
+CREATE INDEX certificates_of_person ON certificates (person);
+"""
+
+STEPS: tuple[str, ...] = (FIRST,)

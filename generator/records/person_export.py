@@ -1,0 +1,126 @@
+"""Everything that the records hold about one person, as plain data for that person."""
+
+import json
+import sqlite3
+from typing import Any
+
+from generator.records.certificates import certificates_of
+from generator.records.dated_facts import KIND_WORDS, facts_of
+from generator.records.marked import VERDICT_WORDS, KeptMark, all_markings
+from generator.records.observations import Observation, observations_of
+from generator.records.observed_steps import SEEN_WORDS
+from generator.records.people import person_id
+
+Plain = dict[str, Any]
+
+
+def export_person(connection: sqlite3.Connection, code: str) -> Plain:
+    """Give everything about a person; raises RecordsRefused for nobody.
+
+    Papers come with the questions as they were printed, the answers, and every marking, also those
+    that were replaced.
+    """
+    row = person_id(connection, code)
+    person = connection.execute(
+        "SELECT code, name, role, added FROM people WHERE id = ?", (row,)
+    ).fetchone()
+    return {
+        "person": dict(person),
+        "papers": _papers(connection, row),
+        "practice": [_practice(seen) for seen in observations_of(connection, code)],
+        "dates": [
+            {"what": KIND_WORDS[f.kind], "subject": f.subject, "done": f.done, "due": f.due}
+            for f in facts_of(connection, code)
+        ],
+        "certificates": [
+            {"number": c.number, "issued": c.issued, "content": c.content}
+            for c in certificates_of(connection, code)
+        ],
+        "work_for_others": _work(connection, row),
+    }
+
+
+def _papers(connection: sqlite3.Connection, row: int) -> list[Plain]:
+    forms = connection.execute(
+        "SELECT f.id, f.label, i.id AS issue, i.title, i.issued, i.state FROM forms f"
+        " JOIN issues i ON i.id = f.issue WHERE f.person = :row OR f.id IN"
+        " (SELECT form FROM sittings WHERE person = :row) ORDER BY f.id",
+        {"row": row},
+    ).fetchall()
+    return [
+        {name: form[name] for name in ("issue", "title", "label", "issued", "state")}
+        | {"questions": _questions(connection, form["id"])}
+        | {"sittings": _sittings(connection, form["id"], row)}
+        for form in forms
+    ]
+
+
+def _questions(connection: sqlite3.Connection, form: int) -> list[Plain]:
+    rows = connection.execute(
+        "SELECT p.number, p.marks, q.content FROM form_questions p"
+        " JOIN questions q ON q.id = p.question WHERE p.form = ? ORDER BY p.number",
+        (form,),
+    )
+    return [
+        {"number": r["number"], "marks": r["marks"], "question": json.loads(r["content"])}
+        for r in rows
+    ]
+
+
+def _sittings(connection: sqlite3.Connection, form: int, row: int) -> list[Plain]:
+    rows = connection.execute(
+        "SELECT id, responses, entered, replaced FROM sittings WHERE form = ? AND person = ?"
+        " ORDER BY id",
+        (form, row),
+    ).fetchall()
+    return [
+        {
+            "entered": sitting["entered"],
+            "replaced": bool(sitting["replaced"]),
+            "answers": json.loads(sitting["responses"]),
+            "markings": [
+                {"marked": at, "correction": correction, "points": str(marked.points)}
+                | {"most": marked.most, "result": VERDICT_WORDS[marked.verdict]}
+                | {"marks": [_mark(mark) for mark in marked.marks]}
+                for at, correction, marked in all_markings(connection, sitting["id"])
+            ],
+        }
+        for sitting in rows
+    ]
+
+
+def _mark(mark: KeptMark) -> Plain:
+    return {
+        "number": mark.number,
+        "share": str(mark.share),
+        "status": mark.status,
+        "findings": mark.findings,
+    }
+
+
+def _practice(seen: Observation) -> Plain:
+    return {
+        "title": seen.title,
+        "observed": seen.observed,
+        "observer": seen.observer,
+        "job": seen.job,
+        "note": seen.note,
+        "steps": [
+            {"does": step.does, "starred": step.critical, "seen": SEEN_WORDS[step.seen]}
+            for step in seen.steps
+        ],
+    }
+
+
+def _work(connection: sqlite3.Connection, row: int) -> Plain:
+    """Count what a person did as marker, observer, trainer or in appeals."""
+    counted = {
+        "papers_marked": "sittings WHERE marker",
+        "observed": "observations WHERE observer",
+        "certificates_signed": "certificates WHERE trainer",
+        "corrections_decided": "corrections WHERE decided_by",
+    }
+    return {
+        name: int(connection.execute(f"SELECT count(*) FROM {place} = ?", (row,)).fetchone()[0])
+        for name, place in counted.items()
+    }

@@ -1,0 +1,141 @@
+"""Results: what the papers of people came to, and how each item was answered over all issues."""
+
+import sqlite3
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass
+from fractions import Fraction
+
+from generator.records.marked import VERDICT_WORDS
+from generator.records.people import person_id
+
+
+@dataclass(frozen=True, slots=True)
+class Result:
+    """One paper of one person, with the marking that stands.
+
+    sat      when the answers were entered
+    verdict  a key of `marked.VERDICT_WORDS`
+    """
+
+    person: str
+    issue: int
+    blueprint: str
+    title: str
+    edition: str
+    label: str
+    sat: str
+    points: Fraction
+    most: int
+    verdict: str
+    marker: str
+
+    @property
+    def in_words(self) -> str:
+        """Say what the paper came to."""
+        whole = self.points.denominator == 1
+        points = str(self.points) if whole else f"{float(self.points):.1f}"
+        return f"{VERDICT_WORDS[self.verdict]}, {points} of {self.most} marks"
+
+
+_RESULTS = (
+    "SELECT p.code AS person, i.id AS issue, i.blueprint, i.title, i.edition, f.label,"
+    " s.entered, m.points, m.most, m.verdict, coalesce(w.code, '') AS marker"
+    " FROM sittings s JOIN people p ON p.id = s.person JOIN forms f ON f.id = s.form"
+    " JOIN issues i ON i.id = f.issue"
+    " JOIN markings m ON m.sitting = s.id AND m.replaced = 0"
+    " LEFT JOIN people w ON w.id = s.marker"
+    " WHERE s.replaced = 0 AND i.state <> 'voided'"
+)
+
+
+def results_of(connection: sqlite3.Connection, code: str) -> tuple[Result, ...]:
+    """Give every result of a person, oldest first; raises RecordsRefused for nobody."""
+    rows = connection.execute(
+        f"{_RESULTS} AND s.person = ? ORDER BY s.entered, s.id", (person_id(connection, code),)
+    )
+    return tuple(map(_result, rows))
+
+
+def all_results(connection: sqlite3.Connection) -> Iterator[Result]:
+    """Give every result of everybody, by person and time."""
+    return map(_result, connection.execute(f"{_RESULTS} ORDER BY p.code, s.entered, s.id"))
+
+
+def latest_by_paper(results: tuple[Result, ...]) -> tuple[Result, ...]:
+    """Give the last result of each blueprint; results come oldest first."""
+    return tuple({result.blueprint: result for result in results}.values())
+
+
+def open_retests(connection: sqlite3.Connection) -> Iterator[Result]:
+    """Give each person's last result of a paper where it was not passed."""
+    # with max() SQLite gives the other columns of the row that holds the maximum
+    rows = connection.execute(
+        f"SELECT *, max(entered) FROM ({_RESULTS} ORDER BY s.id)"
+        " GROUP BY person, blueprint HAVING verdict NOT IN ('passed', 'unfinished')"
+        " ORDER BY person, blueprint"
+    )
+    return map(_result, rows)
+
+
+def passed_since(connection: sqlite3.Connection, code: str, blueprint: str, day: str) -> bool:
+    """Say whether a person has passed a paper on a day or after it."""
+    row = connection.execute(
+        f"SELECT 1 FROM ({_RESULTS} AND s.person = ?)"
+        " WHERE blueprint = ? AND verdict = 'passed' AND substr(entered, 1, 10) >= ? LIMIT 1",
+        (person_id(connection, code), blueprint, day),
+    ).fetchone()
+    return row is not None
+
+
+def _result(row: sqlite3.Row) -> Result:
+    return Result(
+        person=row["person"],
+        issue=int(row["issue"]),
+        blueprint=row["blueprint"],
+        title=row["title"],
+        edition=row["edition"],
+        label=row["label"],
+        sat=row["entered"],
+        points=Fraction(row["points"]),
+        most=int(row["most"]),
+        verdict=row["verdict"],
+        marker=row["marker"],
+    )
+
+
+def answers_by_objective(
+    connection: sqlite3.Connection, code: str
+) -> Mapping[str, tuple[int, int]]:
+    """Count for each objective how many questions a person got right, of how many, all papers."""
+    rows = connection.execute(
+        "SELECT q.objective, sum(k.status = 'right') AS right, count(*) AS asked"
+        " FROM sittings s JOIN forms f ON f.id = s.form JOIN issues i ON i.id = f.issue"
+        " JOIN markings m ON m.sitting = s.id AND m.replaced = 0 JOIN marks k ON k.marking = m.id"
+        " JOIN form_questions p ON p.form = s.form AND p.number = k.number"
+        " JOIN questions q ON q.id = p.question"
+        " WHERE s.person = ? AND s.replaced = 0 AND i.state <> 'voided' GROUP BY q.objective",
+        (person_id(connection, code),),
+    )
+    return {row["objective"]: (int(row["right"]), int(row["asked"])) for row in rows}
+
+
+def shares_of_items(
+    connection: sqlite3.Connection,
+) -> Mapping[tuple[str, str], tuple[int, Fraction]]:
+    """Give for each item and version how many people answered it and their mean share."""
+    rows = connection.execute(
+        "SELECT q.item, q.version, k.share, count(*) AS people"
+        " FROM markings m JOIN sittings s ON s.id = m.sitting JOIN forms f ON f.id = s.form"
+        " JOIN issues i ON i.id = f.issue JOIN marks k ON k.marking = m.id"
+        " JOIN form_questions p ON p.form = s.form AND p.number = k.number"
+        " JOIN questions q ON q.id = p.question"
+        " WHERE m.replaced = 0 AND s.replaced = 0 AND i.state <> 'voided'"
+        " AND k.status <> 'illegible' GROUP BY q.item, q.version, k.share"
+    )
+    sums: dict[tuple[str, str], tuple[int, Fraction]] = {}
+    for row in rows:
+        name = (str(row["item"]), str(row["version"]))
+        people, total = sums.get(name, (0, Fraction(0)))
+        many = int(row["people"])
+        sums[name] = (people + many, total + many * Fraction(row["share"]))
+    return {name: (people, total / people) for name, (people, total) in sums.items()}

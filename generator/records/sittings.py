@@ -1,0 +1,139 @@
+"""Sittings: what people answered, with its marks; kept together or not at all."""
+
+import json
+import sqlite3
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
+from typing import Any
+
+from generator.records.database import RecordsRefused, writing
+from generator.records.diary import note
+from generator.records.marked import Marked, keep_marking, standing_marking
+from generator.records.people import row_or_nobody
+from generator.records.plain_text import plain_text
+
+Plain = dict[str, Any]
+
+
+@dataclass(frozen=True, slots=True)
+class NewSitting:
+    """Answers that were marked and are to be kept.
+
+    label      of the form in its issue
+    responses  plain JSON of each answer by the question's number as text
+    person     code; empty for the person the form was made for, or for nobody known
+    """
+
+    label: str
+    responses: Mapping[str, Any]
+    marked: Marked
+    person: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Sitting:
+    """Answers as they are kept, with the marking that stands."""
+
+    number: int
+    label: str
+    person: str
+    responses: Plain
+    entered: str
+    marker: str
+    marked: Marked
+
+
+@dataclass(frozen=True, slots=True)
+class Kept:
+    """How many sittings were new, took the place of earlier answers, or were there already."""
+
+    new: int = 0
+    replaced: int = 0
+    known: int = 0
+
+
+def keep_sittings(
+    connection: sqlite3.Connection,
+    issue: int,
+    sittings: Sequence[NewSitting],
+    at: str,
+    marker: str = "",
+) -> Kept:
+    """Keep the answers and marks of a class: all of them, or none when anything is refused.
+
+    The same answers of the same person to the same form are kept once. Other answers take the
+    place of the earlier ones, which stay in the file. Raises RecordsRefused for a form that was
+    not issued or was voided, and for a person or marker who is not in the records.
+    """
+    counts = {"new": 0, "replaced": 0, "known": 0}
+    with writing(connection):
+        _refuse_voided(connection, issue)
+        by = row_or_nobody(connection, marker)
+        for sitting in sittings:
+            counts[_keep(connection, issue, sitting, at, by)] += 1
+        kept = Kept(**counts)
+        if kept.new or kept.replaced:
+            detail = f"issue {issue}: {kept.new} sittings, {kept.replaced} replaced"
+            note(connection, at, "mark", detail)
+    return kept
+
+
+def _refuse_voided(connection: sqlite3.Connection, issue: int) -> None:
+    row = connection.execute("SELECT state FROM issues WHERE id = ?", (issue,)).fetchone()
+    if row is None:
+        raise RecordsRefused(f"there is no issue {issue} in the records")
+    if row["state"] == "voided":
+        raise RecordsRefused(f"issue {issue} was voided and takes no more answers")
+
+
+def _keep(
+    connection: sqlite3.Connection, issue: int, sitting: NewSitting, at: str, marker: int | None
+) -> str:
+    form = connection.execute(
+        "SELECT id, person FROM forms WHERE issue = ? AND label = ?", (issue, sitting.label)
+    ).fetchone()
+    if form is None:
+        raise RecordsRefused(f"issue {issue} has no form '{sitting.label}'")
+    person = row_or_nobody(connection, sitting.person)
+    if person is not None and form["person"] is not None and person != form["person"]:
+        raise RecordsRefused(f"form '{sitting.label}' of issue {issue} is another person's")
+    person = person if person is not None else form["person"]
+    answers = plain_text(dict(sitting.responses))
+    earlier = connection.execute(
+        "SELECT id, responses FROM sittings WHERE form = ? AND person IS ? AND replaced = 0",
+        (form["id"], person),
+    ).fetchone()
+    if earlier is not None:
+        if earlier["responses"] == answers:
+            return "known"
+        connection.execute("UPDATE sittings SET replaced = 1 WHERE id = ?", (earlier["id"],))
+    row = connection.execute(
+        "INSERT INTO sittings (form, person, responses, entered, marker) VALUES (?, ?, ?, ?, ?)",
+        (form["id"], person, answers, at, marker),
+    ).lastrowid
+    assert row is not None
+    keep_marking(connection, row, sitting.marked, at)
+    return "new" if earlier is None else "replaced"
+
+
+def sittings_of(connection: sqlite3.Connection, issue: int) -> tuple[Sitting, ...]:
+    """Give the sittings of an issue that stand, each with the marking that stands."""
+    rows = connection.execute(
+        "SELECT s.id, f.label, coalesce(p.code, '') AS person, s.responses, s.entered,"
+        " coalesce(m.code, '') AS marker FROM forms f JOIN sittings s ON s.form = f.id"
+        " LEFT JOIN people p ON p.id = s.person LEFT JOIN people m ON m.id = s.marker"
+        " WHERE f.issue = ? AND s.replaced = 0 ORDER BY s.id",
+        (issue,),
+    ).fetchall()
+    return tuple(
+        Sitting(
+            number=int(row["id"]),
+            label=row["label"],
+            person=row["person"],
+            responses=json.loads(row["responses"]),
+            entered=row["entered"],
+            marker=row["marker"],
+            marked=standing_marking(connection, int(row["id"])),
+        )
+        for row in rows
+    )

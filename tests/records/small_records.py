@@ -1,0 +1,118 @@
+"""Small records: a trainer, two learners, a paper of three questions, answers with marks."""
+
+import sqlite3
+from collections.abc import Iterator
+from contextlib import contextmanager
+from datetime import date
+from fractions import Fraction
+from pathlib import Path
+from typing import Any
+
+from generator.records import Person, open_records
+from generator.records.dated_facts import DatedFact, add_fact
+from generator.records.frozen_forms import FrozenForm
+from generator.records.issues import freeze, papers_written
+from generator.records.marked import KeptMark, Marked, Verdict
+from generator.records.observations import Observation, ObservedStep, observe
+from generator.records.people import add_people
+from generator.records.sittings import NewSitting, keep_sittings
+
+AT = "2026-03-02T10:00:00"
+TODAY = date(2026, 11, 25)
+ANN = Person("Apprentice 01", "Ann Example")
+BOB = Person("Apprentice 02", "Bob Sample")
+TRAINER = Person("Trainer 1", "Tess Model", "trainer")
+
+
+@contextmanager
+def small_records(folder: Path) -> Iterator[sqlite3.Connection]:
+    """Open new records with a trainer and two learners."""
+    with open_records(folder / "records") as connection:
+        add_people(connection, (ANN, BOB, TRAINER), AT)
+        yield connection
+
+
+def question(number: int, text: str = "") -> dict[str, Any]:
+    """Give a choice question as plain JSON."""
+    return {
+        "id": f"mixing/flow_cup/item_{number}",
+        "objective": "mixing/flow_cup",
+        "kind": "choice",
+        "stem": f"What does step {number} need? {text}",
+        "key": {"options": [{"letter": "A", "text": "Air", "right": True, "says": "Yes."}]},
+    }
+
+
+def form(label: str = "A", person: str = "", text: str = "") -> FrozenForm:
+    """Give a form of three questions of two marks."""
+    content = {
+        "title": "Cup check",
+        "blueprint": "cup_check",
+        "form": label,
+        "edition": "1",
+        "seed": "spring",
+        "person": person,
+        "questions": [
+            {"number": n, "marks": 2, "must_pass": n == 1, "question": question(n, text)}
+            for n in (1, 2, 3)
+        ],
+    }
+    return FrozenForm(label, content, person)
+
+
+def issued(connection: sqlite3.Connection, *forms: FrozenForm, blueprint: str = "cup_check") -> int:
+    """Freeze and issue forms; give the number of the issue."""
+    number = freeze(
+        connection,
+        blueprint=blueprint,
+        title="Cup check",
+        seed="spring",
+        edition="1",
+        bank_hash="b" * 12,
+        settings={"paper": "a4"},
+        forms=forms,
+        at=AT,
+    )
+    papers_written(connection, number)
+    return number
+
+
+def marked(*shares: int, verdict: Verdict = "passed", says: str = "Well done.") -> Marked:
+    """Give a marking; a share is 1 for right and 0 for wrong."""
+    marks = tuple(
+        KeptMark(n, Fraction(share), "right" if share else "wrong", {"notes": [says]})
+        for n, share in enumerate(shares, start=1)
+    )
+    return Marked(verdict, Fraction(2 * sum(shares)), 2 * len(shares), marks)
+
+
+def sitting(label: str = "A", person: str = "", answer: str = "A", **more: Any) -> NewSitting:
+    """Give a sitting with all right, or with other marks as `marked` takes them."""
+    responses = {str(n): {"form": "chosen", "letters": [answer]} for n in (1, 2, 3)}
+    return NewSitting(label, responses, more.get("marks", marked(1, 1, 1)), person)
+
+
+def bytes_of(folder: Path) -> bytes:
+    """Give the bytes of every file in a folder, one after the other."""
+    return b"\n".join(path.read_bytes() for path in sorted(folder.rglob("*")) if path.is_file())
+
+
+STEPS = (
+    ObservedStep("gloves_on", "Put the gloves on", True, "yes"),
+    ObservedStep("stir", "Stir the mix", False, "not_seen"),
+)
+
+
+def look(person: str = ANN.code, **more: str) -> Observation:
+    """Give an observation of two steps."""
+    text = {"observer": TRAINER.code, "observed": "2026-03-01", "procedure": "mix_two_pack"} | more
+    return Observation(person=person, title="Mix a two-pack", steps=STEPS, **text)
+
+
+def trained(connection: sqlite3.Connection, code: str = ANN.code, **look_more: str) -> None:
+    """Give a person a passed paper, an observation and a date of painter training."""
+    number = issued(connection, form("A", code))
+    keep_sittings(connection, number, [sitting("A")], AT, TRAINER.code)
+    observe(connection, look(code, **look_more), AT)
+    fact = DatedFact(code, "painter_training", "2024-02-29")
+    add_fact(connection, fact, AT, TODAY)
