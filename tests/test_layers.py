@@ -21,6 +21,7 @@ OWNERS = {
     "typst": ("printing/",),
     "segno": ("printing/",),
     "click": ("command_line/",),
+    "sqlite3": ("records/",),
 }
 CHANCE_AND_CLOCK = {"random", "secrets", "uuid", "time", "socket", "platform", "locale"}
 SURROUNDINGS = {"environ", "getenv", "urandom", "now", "utcnow", "today", "getpid"}

@@ -19,7 +19,7 @@ LOOK_AT_ALL = 500
 HEAVY = 1e7
 MET = 2e5
 REPEAT = 1e5
-CROWDING = 2e3
+CROWDING = 2e4
 SPREAD = 0.25
 START_ALLOWED = 4.0
 
@@ -120,7 +120,7 @@ class _Swapping:
     def _is_kept_if_better(self, *moves: Move) -> bool:
         """Make the moves if the papers get better by it."""
         repeats, crowding = self._uses_after(moves)
-        weight = self._change(moves) + REPEAT * repeats + CROWDING * max(0, crowding)
+        weight = self._change(moves) + REPEAT * repeats + CROWDING * max(0, crowding) / self.forms
         if weight >= self.allowed:
             return False
         papers = self.papers

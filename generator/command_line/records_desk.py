@@ -1,6 +1,5 @@
 """The records of the course project that a command works in."""
 
-import sqlite3
 from collections.abc import Callable, Iterator
 from contextlib import contextmanager
 from pathlib import Path
@@ -11,7 +10,7 @@ import click
 from generator.bank import Bank, load_bank
 from generator.command_line.clock import Day
 from generator.command_line.project import Project, find_project, stop_with
-from generator.records import RecordsRefused, open_records
+from generator.records import Records, RecordsRefused, open_records
 
 F = TypeVar("F", bound=Callable[..., Any])
 
@@ -22,7 +21,7 @@ def records_folder(project: Project) -> Path:
 
 
 @contextmanager
-def records_here() -> Iterator[tuple[sqlite3.Connection, Project]]:
+def records_here() -> Iterator[tuple[Records, Project]]:
     """Open the records of the project; what they refuse is one sentence and exit 1."""
     project = find_project()
     try:

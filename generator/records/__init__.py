@@ -10,9 +10,9 @@ certificates over certificate_content and painter_topics;
 person_export, erase over traces, inspector_pack over defused_table (what goes out, who goes out).
 """
 
-from generator.records.database import RecordsRefused, open_records
+from generator.records.database import Records, RecordsRefused, open_records
 from generator.records.people import Person
 from generator.records.roster import read_roster
 from generator.records.roster_rules import ROSTER_RULES
 
-__all__ = ["ROSTER_RULES", "Person", "RecordsRefused", "open_records", "read_roster"]
+__all__ = ["ROSTER_RULES", "Person", "Records", "RecordsRefused", "open_records", "read_roster"]

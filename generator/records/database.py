@@ -5,9 +5,12 @@ import sqlite3
 from collections.abc import Iterator
 from contextlib import contextmanager
 from pathlib import Path
+from typing import TypeAlias
 
 from generator.records.migrations import STEPS
 
+# the open records, for those above who hand them on and never look inside
+Records: TypeAlias = sqlite3.Connection
 FILE_NAME = "training_records.sqlite"
 WAIT_SECONDS = 30
 OWNER_ONLY = 0o600

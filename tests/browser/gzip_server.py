@@ -3,6 +3,7 @@
 import gzip
 import socket
 import threading
+import time
 from collections.abc import Iterator
 from contextlib import contextmanager, suppress
 from functools import cache, partial
@@ -25,14 +26,17 @@ class GzipHandler(SimpleHTTPRequestHandler):
 
     protocol_version = "HTTP/1.1"
 
-    def __init__(self, *arguments: Any, asked: list[str], **more: Any) -> None:
-        """Note the paths that are asked for in `asked`."""
+    def __init__(self, *arguments: Any, asked: list[str], late: float, **more: Any) -> None:
+        """Note the paths that are asked for; send a typeface `late` seconds later."""
         self.asked = asked
+        self.late = late
         super().__init__(*arguments, **more)
 
     def do_GET(self) -> None:
         """Send a text compressed and anything else as it is."""
         self.asked.append(self.path)
+        if self.late and self.path.endswith(".woff2"):
+            time.sleep(self.late)
         place = unquote(urlsplit(self.path).path).lstrip("/") or "index.html"
         file = Path(self.directory) / place
         if not file.is_file() or file.suffix not in COMPRESSED:
@@ -81,13 +85,14 @@ class QuietServer(ThreadingHTTPServer):
 
 
 @contextmanager
-def served(folder: Path, asked: list[str] | None = None) -> Iterator[str]:
+def served(folder: Path, asked: list[str] | None = None, late: float = 0) -> Iterator[str]:
     """Serve a folder on this machine only, at a port of its own; give the address.
 
     asked  takes the path of every request
+    late   seconds that each typeface is held back
     """
     noted = [] if asked is None else asked
-    handler = partial(GzipHandler, directory=str(folder), asked=noted)
+    handler = partial(GzipHandler, directory=str(folder), asked=noted, late=late)
     with QuietServer(("127.0.0.1", 0), handler) as server:
         thread = threading.Thread(target=server.serve_forever, daemon=True)
         thread.start()

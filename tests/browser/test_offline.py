@@ -49,7 +49,7 @@ class Shop:
     def first_visit(self) -> None:
         """Visit once and wait until the course says that it is kept."""
         self.open("index.html").get_by_text(KEPT).wait_for()
-        self.page.wait_for_function("navigator.serviceWorker.controller !== null")
+        self.page.wait_for_function("() => navigator.serviceWorker.controller !== null")
 
     def stop_the_server(self) -> None:
         """Take the server away."""
@@ -200,9 +200,9 @@ def test_a_page_that_is_not_of_this_edition_is_never_kept(shop: Shop) -> None:
     whole = lesson.read_bytes()
     lesson.write_text("<!doctype html><title>Sign in</title><h1>Sign in</h1>", encoding="utf-8")
     page = shop.open("index.html")
-    page.wait_for_function("caches.keys().then(names => names.length === 1)")
+    page.wait_for_function("() => caches.keys().then(names => names.length === 1)")
     page.wait_for_function(
-        "navigator.serviceWorker.getRegistration().then(found => !found || !found.installing)"
+        "() => navigator.serviceWorker.getRegistration().then(found => !found || !found.installing)"
     )
     assert page.get_by_text(KEPT).count() == 0
     kept = "caches.match(new URL('film_build.html', location.href)).then(Boolean)"

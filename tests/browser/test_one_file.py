@@ -121,7 +121,7 @@ def test_the_skip_link_leads_to_the_text_and_not_to_another_page(visit: Visit) -
     follow(page, "Cautions")
     page.evaluate("document.querySelector('.skip').focus()")
     page.keyboard.press("Enter")
-    page.wait_for_function("document.activeElement.id === 'main'")
+    page.wait_for_function("() => document.activeElement.id === 'main'")
     assert page.locator("h1").all_inner_texts() == ["Cautions"]
 
 

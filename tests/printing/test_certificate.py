@@ -106,9 +106,11 @@ def test_the_foot_names_certificate_edition_and_day_on_every_page():
         assert page.endswith(foot)
 
 
-@pytest.mark.parametrize("paper", ["a4", "letter"])
-def test_a_usual_certificate_fits_one_page(paper):
-    assert len(page_texts(made(paper=paper))) == 1
+@pytest.mark.parametrize("papers", range(1, 30, 4))
+def test_nobody_signs_a_page_that_lacks_what_the_certificate_does_not_say(papers):
+    *_, last = page_texts(made(CONTENT | {"papers": CONTENT["papers"] * papers}))
+    assert "Signatures" in last
+    assert all(sentence in last for sentence in NOT_SAID[:3])
 
 
 @pytest.mark.parametrize("large", [False, True])

@@ -6,19 +6,46 @@
   var LONGEST_WAIT = 700;
   var FACES = ['700 1em "Hepta Slab"', '400 1em "Familjen Grotesk"', '700 1em "Familjen Grotesk"',
     '400 1em "Sometype Mono"', '700 1em "Sometype Mono"', '400 1em "Guidecoat Symbols"'];
+  var PLACE = "guidecoat-place " + location.pathname;
   var root = document.documentElement;
 
   function loaded(face) { return document.fonts.load(face, "a\u2713"); }
 
+  /* The page is laid out once, with the right type. The browser could not go to a place before,
+     nor back to where the reader was. */
+  function show(className) {
+    root.classList.remove("waiting");
+    if (className) { root.classList.add(className); }
+    var down = left();
+    var place = location.hash && document.getElementById(decodeURIComponent(location.hash.slice(1)));
+    if (down) { window.scrollTo(0, down); } else if (place) { place.scrollIntoView(); }
+  }
+
+  /* How far down this page was left, for a reader who comes back or loads it again. */
+  function left() {
+    var visit = performance.getEntriesByType("navigation")[0];
+    try {
+      return visit && visit.type !== "navigate" ? Number(sessionStorage.getItem(PLACE)) : 0;
+    } catch (error) {
+      return 0;
+    }
+  }
+
+  function leave() {
+    try {
+      sessionStorage.setItem(PLACE, String(Math.round(window.scrollY)));
+    } catch (error) {
+      return;
+    }
+  }
+
   /* What is on the screen already must not go away again. */
   if (!document.fonts || performance.getEntriesByType("paint").length) { return; }
   root.classList.add("waiting");
-  var late = setTimeout(function () {
-    root.classList.add("plain-type");
-    root.classList.remove("waiting");
-  }, LONGEST_WAIT);
+  window.addEventListener("pagehide", leave);
+  var late = setTimeout(function () { show("plain-type"); }, LONGEST_WAIT);
   Promise.all(FACES.map(loaded)).catch(function () {}).then(function () {
     clearTimeout(late);
-    root.classList.remove("waiting");
+    if (root.classList.contains("waiting")) { show(""); }
   });
 })();

@@ -1,0 +1,214 @@
+"""Time every records command, with its memory, over 5,000 people with 20 results each.
+
+Run it by `python tests/benchmarks/bench_records.py`. It fills a folder first, which takes minutes;
+name a folder to fill it once and use it again.
+
+Each result is a paper of 20 questions with its answers, marks and findings.
+"""
+
+import os
+import random
+import shutil
+import sys
+import tempfile
+import time
+from collections.abc import Iterator, Sequence
+from fractions import Fraction
+from pathlib import Path
+from typing import Any
+
+ROOT = Path(__file__).parents[2]
+sys.path.insert(0, str(ROOT))
+
+from generator.records import Person, open_records  # noqa: E402
+from generator.records.dated_facts import DatedFact, add_fact  # noqa: E402
+from generator.records.frozen_forms import FrozenForm  # noqa: E402
+from generator.records.issues import exposure, freeze, papers_written  # noqa: E402
+from generator.records.marked import KeptMark, Marked  # noqa: E402
+from generator.records.observations import observe  # noqa: E402
+from generator.records.people import add_people  # noqa: E402
+from generator.records.results import shares_of_items  # noqa: E402
+from generator.records.sittings import NewSitting, keep_sittings  # noqa: E402
+from tests.records.small_records import AT, TODAY, TRAINER, look  # noqa: E402
+
+PEOPLE, RESULTS, CLASS, QUESTIONS = 5_000, 20, 200, 20
+ITEMS, VARIANTS = 400, 12
+MOST_SECONDS, MOST_MEGABYTES = 2.0, 300.0
+OBJECTIVES = ("mixing/flow_cup", "filler/mix", "primers/block", "spray_gun/gun_stroke")
+SAYS = "A longer sentence that tells why this is right, as long as the usual ones of the bank are."
+ANN = "Apprentice 0042"
+
+
+def question(item: int, variant: int) -> dict[str, Any]:
+    """Give a choice question of the usual size."""
+    options = [
+        {"letter": letter, "text": f"Way {letter} {variant}", "right": letter == "B", "says": SAYS}
+        for letter in "ABC"
+    ]
+    return {
+        "id": f"{OBJECTIVES[item % 4]}/item_{item:03}",
+        "objective": OBJECTIVES[item % 4],
+        "kind": "choice",
+        "stem": f"Item {item} with the numbers of variant {variant}. {SAYS} {SAYS}",
+        "sources": [{"tag": "common_practice", "key": "", "text": "Common practice"}],
+        "key": {"options": options},
+    }
+
+
+STOCK = [[question(item, variant) for variant in range(VARIANTS)] for item in range(ITEMS)]
+
+
+def form(label: str, person: str, chance: random.Random) -> FrozenForm:
+    """Give a form of 20 questions for a person."""
+    items = chance.sample(range(ITEMS), QUESTIONS)
+    entries = [
+        {"number": n, "marks": 1, "must_pass": n < 3, "question": STOCK[i][chance.randrange(12)]}
+        for n, i in enumerate(items, start=1)
+    ]
+    head = {"title": "Paper", "form": label, "seed": "s", "edition": "1", "person": person}
+    return FrozenForm(label, {**head, "questions": entries}, person)
+
+
+def sitting(label: str, chance: random.Random) -> NewSitting:
+    """Give answers with marks and findings, four of five right."""
+    marks = [
+        KeptMark(n, Fraction(1), "right", {"notes": [SAYS]})
+        if chance.random() < 0.8
+        else KeptMark(n, Fraction(0), "wrong", {"went_wrong": [SAYS]})
+        for n in range(1, QUESTIONS + 1)
+    ]
+    points = sum((mark.share for mark in marks), Fraction(0))
+    verdict = "passed" if points >= 16 else "not_passed"
+    responses = {str(m.number): {"form": "chosen", "letters": ["B"]} for m in marks}
+    return NewSitting(label, responses, Marked(verdict, points, QUESTIONS, tuple(marks)))
+
+
+def fill(folder: Path) -> None:
+    """Write people, papers, answers, dates and practice."""
+    chance = random.Random(1)
+    people = [Person(f"Apprentice {n:04}", f"Name {n}") for n in range(PEOPLE)]
+    with open_records(folder) as connection:
+        connection.execute("PRAGMA synchronous = OFF")
+        add_people(connection, [*people, TRAINER], AT)
+        for start in range(0, PEOPLE, CLASS):
+            for paper in range(RESULTS):
+                one_class(connection, people[start : start + CLASS], paper, chance)
+        for person in people:
+            for kind in ("painter_training", "fit_test"):
+                day = f"{chance.randrange(2021, 2026)}-{chance.randrange(1, 13):02}-15"
+                add_fact(connection, DatedFact(person.code, kind, day), AT, TODAY)
+            observe(connection, look(person.code), AT)
+
+
+def one_class(
+    connection: Any, people: Sequence[Person], paper: int, chance: random.Random
+) -> tuple[float, float]:
+    """Issue and mark one paper for a class; give the seconds of each."""
+    forms = [form(str(n), person.code, chance) for n, person in enumerate(people)]
+    start = time.perf_counter()
+    number = freeze(
+        connection,
+        blueprint=f"paper_{paper}",
+        title=f"Paper {paper}",
+        seed="s",
+        edition="1",
+        bank_hash="b" * 12,
+        settings={},
+        forms=forms,
+        at=AT,
+    )
+    papers_written(connection, number)
+    between = time.perf_counter()
+    answers = [sitting(form.label, chance) for form in forms]
+    middle = time.perf_counter()
+    keep_sittings(connection, number, answers, AT)
+    return between - start, time.perf_counter() - middle
+
+
+COMMANDS: tuple[tuple[str, ...], ...] = (
+    ("people", "--list"),
+    ("date", ANN, "fit_test", "--done", "2026-01-15"),
+    ("observe", ANN, "mix_two_pack", "protect=yes", "--observer", TRAINER.code)
+    + ("--date", "2026-03-01"),
+    ("due", "--within", "60"),
+    ("certificate", ANN, "--trainer", TRAINER.code),
+    ("pack", "inspection"),
+    ("export", ANN),
+    ("erase", ANN, "--yes"),
+    ("backup", "copy.sqlite"),
+    ("check",),
+    ("retention",),
+    ("sheet", "mix_two_pack"),
+)
+
+
+def run(root: Path, words: Sequence[str]) -> tuple[float, float]:
+    """Run a command in a project; give its seconds and its most memory in MB."""
+    start = time.perf_counter()
+    child = os.fork()
+    if child == 0:
+        os.chdir(root)
+        os.environ["PYTHONPATH"] = str(ROOT)
+        os.dup2(os.open(os.devnull, os.O_WRONLY), 1)
+        os.dup2(1, 2)
+        os.execv(sys.executable, [sys.executable, "-m", "generator", "records", *words])
+    _, status, used = os.wait4(child, 0)
+    if status:
+        raise SystemExit(f"'records {' '.join(words)}' failed")
+    return time.perf_counter() - start, used.ru_maxrss / 1024
+
+
+def measured(root: Path) -> Iterator[tuple[str, float, float]]:
+    """Give name, seconds and MB of every command, one after the other on the same records."""
+    for words in COMMANDS:
+        yield words[0], *run(root, words)
+
+
+def inside(root: Path) -> Iterator[tuple[str, float]]:
+    """Give name and seconds of what issuing, marking and analysing ask of the records."""
+    chance = random.Random(2)
+    people = [Person(f"Apprentice {n:04}") for n in range(100, 100 + CLASS)]
+    with open_records(root / "records") as connection:
+        seconds = one_class(connection, people, 99, chance)
+        yield from zip(("freeze 200 forms", "keep 200 sittings"), seconds, strict=True)
+        for work in (exposure, shares_of_items):
+            start = time.perf_counter()
+            work(connection)
+            yield work.__name__, time.perf_counter() - start
+
+
+def project(place: Path, kept: Path) -> Path:
+    """Make a project with the real bank and a copy of the filled records."""
+    root = place / "shop"
+    root.mkdir()
+    for name in ("question_bank", "course", "site_theme", "mkdocs.yml"):
+        (root / name).symlink_to(ROOT / name)
+    if not (kept / "records").exists():
+        start = time.perf_counter()
+        fill(kept / "records")
+        print(f"filled in {time.perf_counter() - start:.0f} s")
+    shutil.copytree(kept / "records", root / "records")
+    return root
+
+
+def main(kept: Path | None) -> None:
+    """Print one line a command, and stop with exit 1 when one is over its limits."""
+    over = False
+    with tempfile.TemporaryDirectory() as temporary:
+        root = project(Path(temporary), kept or Path(temporary))
+        size = sum(path.stat().st_size for path in (root / "records").iterdir()) / 1e6
+        print(
+            f"{PEOPLE} people, {PEOPLE * RESULTS} results of {QUESTIONS} questions, {size:.0f} MB"
+        )
+        print(f"{'command':<20}{'seconds':>9}{'MB':>8}")
+        for name, seconds, megabytes in measured(root):
+            late = seconds > MOST_SECONDS or megabytes > MOST_MEGABYTES
+            over |= late
+            print(f"{name:<20}{seconds:>9.2f}{megabytes:>8.0f}{'   OVER' if late else ''}")
+        for name, seconds in inside(root):
+            print(f"{name:<20}{seconds:>9.2f}")
+    sys.exit(over)
+
+
+if __name__ == "__main__":
+    main(Path(sys.argv[1]) if len(sys.argv) > 1 else None)
