@@ -67,7 +67,7 @@ def test_after_one_visit_every_page_opens_without_a_network(
     context = chromium.new_context()
     page = Visit(context, site_address).open("index.html")
     page.evaluate("navigator.serviceWorker.ready.then(() => true)")
-    page.wait_for_function("navigator.serviceWorker.controller !== null")
+    page.wait_for_function("() => navigator.serviceWorker.controller !== null")
     context.set_offline(True)
     page.goto(f"{site_address}/mixing-questions.html")
     assert page.locator(".question:visible").count() > 0
