@@ -4,7 +4,8 @@ Imports marking and what lies below. SQLite stays in this package. Times and day
 or dates; nothing here reads the clock. Files:
 migrations, database, backup (the file); diary, plain_text, calendar_dates;
 people, roster with roster_rules (who);
-issues over frozen_forms (what was issued); sittings over marked, corrections, results (the marks);
+issues over frozen_forms and kept_questions (what was issued);
+sittings over marked, corrections, results, answers (what was answered, and the marks);
 observed_steps, observations, dated_facts, due, retention (practice and dates);
 certificates over certificate_content and painter_topics;
 person_export, erase over traces, inspector_pack over defused_table (what goes out, who goes out).

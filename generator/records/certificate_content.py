@@ -5,12 +5,13 @@ from collections.abc import Mapping, Sequence
 from datetime import date
 from typing import Any
 
+from generator.records.answers import answers_by_objective
 from generator.records.database import RecordsRefused
 from generator.records.dated_facts import DatedFact, facts_of
 from generator.records.observations import Observation, observations_of
 from generator.records.painter_topics import TOPICS, Topic
 from generator.records.people import Person
-from generator.records.results import Result, answers_by_objective, latest_by_paper, results_of
+from generator.records.results import Result, latest_by_paper, results_of
 
 Plain = dict[str, Any]
 NOT_SAID = (

@@ -8,6 +8,7 @@ from typing import Any
 
 from generator.records.database import RecordsRefused, writing
 from generator.records.diary import note
+from generator.records.kept_questions import numbers_of
 from generator.records.marked import Marked, keep_marking
 from generator.records.people import row_or_nobody
 from generator.records.plain_text import plain_text
@@ -75,33 +76,32 @@ def corrections_of(connection: sqlite3.Connection, issue: int) -> tuple[Correcti
 def _refuse_strangers(
     connection: sqlite3.Connection, issue: int, item: str, marked: Mapping[int, Marked]
 ) -> None:
-    known = connection.execute(
-        "SELECT 1 FROM forms f JOIN form_questions p ON p.form = f.id"
-        " JOIN questions q ON q.id = p.question WHERE f.issue = ? AND q.item = ? LIMIT 1",
-        (issue, item),
-    ).fetchone()
-    if known is None:
+    numbers = _numbers(connection, item)
+    with_item = {
+        int(row["id"]): numbers.intersection(numbers_of(row["questions"]))
+        for row in connection.execute(
+            "SELECT id, questions FROM forms WHERE issue = ?", (issue,)
+        ).fetchall()
+    }
+    if not any(with_item.values()):
         raise RecordsRefused(f"no form of issue {issue} has the item '{item}'")
     standing = {
-        int(row["id"])
+        int(row["id"]): int(row["form"])
         for row in connection.execute(
-            "SELECT s.id FROM forms f JOIN sittings s ON s.form = f.id"
+            "SELECT s.id, s.form FROM forms f JOIN sittings s ON s.form = f.id"
             " WHERE f.issue = ? AND s.replaced = 0",
             (issue,),
         )
     }
-    if strangers := sorted(set(marked) - standing):
+    if strangers := sorted(set(marked) - set(standing)):
         raise RecordsRefused(f"sitting {strangers[0]} does not stand in issue {issue}")
-    with_item = {
-        int(row["id"])
-        for row in connection.execute(
-            "SELECT s.id FROM sittings s JOIN forms f ON f.id = s.form"
-            " JOIN form_questions p ON p.form = f.id JOIN questions q ON q.id = p.question"
-            " WHERE f.issue = ? AND q.item = ? AND s.replaced = 0",
-            (issue, item),
-        )
-    }
-    if left_out := with_item - set(marked):
+    touched = {sitting for sitting, form in standing.items() if with_item[form]}
+    if left_out := touched - set(marked):
         raise RecordsRefused(
             f"{len(left_out)} sittings of issue {issue} came in meanwhile; correct it again"
         )
+
+
+def _numbers(connection: sqlite3.Connection, item: str) -> set[int]:
+    rows = connection.execute("SELECT id FROM questions WHERE item = ?", (item,))
+    return {int(row["id"]) for row in rows}

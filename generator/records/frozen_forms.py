@@ -3,21 +3,19 @@
 A kept form never holds a person's code or name; the person is a link that can be taken away.
 """
 
-import json
 import re
 import sqlite3
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
-from hashlib import sha256
-from itertools import groupby
 from typing import Any
 
 from generator.records.database import RecordsRefused
+from generator.records.kept_questions import keep_question, numbers_of, numbers_packed, questions_of
 from generator.records.people import person_of
-from generator.records.plain_text import plain_text
+from generator.records.plain_text import packed, unpacked
 
 Plain = dict[str, Any]
-PERSON, QUESTIONS = "person", "questions"
+PERSON, QUESTIONS, QUESTION = "person", "questions", "question"
 FEWEST_CHARACTERS = 4
 
 
@@ -25,7 +23,7 @@ FEWEST_CHARACTERS = 4
 class FrozenForm:
     """A form as it was issued.
 
-    content  the plain JSON of the form: every question with its key
+    content  the plain JSON of the form: every question with its key, numbered from 1
     person   the code of the person it was made for, or empty
     """
 
@@ -42,27 +40,25 @@ def keep_form(
     bank_hash: str,
 ) -> None:
     """Add a form inside the writing that is under way; raises RecordsRefused as `freeze` does."""
-    sheet = {name: value for name, value in form.content.items() if name != QUESTIONS}
+    entries = form.content[QUESTIONS]
+    if [entry["number"] for entry in entries] != list(range(1, len(entries) + 1)):
+        raise RecordsRefused(f"the questions of form '{form.label}' are not numbered from 1")
+    places = [{k: v for k, v in entry.items() if k != QUESTION} for entry in entries]
+    sheet = {**form.content, QUESTIONS: places}
     if PERSON in sheet:
         sheet[PERSON] = ""
     owner = None
     if form.person:
         owner, person = person_of(connection, form.person)
         _refuse_names(form.label, sheet, [word for word in (person.code, person.name) if word])
-    number = connection.execute(
-        "INSERT INTO forms (issue, label, person, content) VALUES (?, ?, ?, ?)",
-        (issue, form.label, owner, plain_text(sheet)),
-    ).lastrowid
-    for entry in form.content[QUESTIONS]:
-        further = {k: v for k, v in entry.items() if k not in ("number", "marks", "question")}
-        question = entry["question"]
-        version = versions.get(question["id"], bank_hash)
-        connection.execute(
-            "INSERT INTO form_questions (form, number, marks, question, further)"
-            " VALUES (?, ?, ?, ?, ?)",
-            (number, entry["number"], entry["marks"])
-            + (_question_row(connection, question, version), plain_text(further)),
-        )
+    numbers = [
+        keep_question(connection, question, versions.get(question["id"], bank_hash))
+        for question in (entry[QUESTION] for entry in entries)
+    ]
+    connection.execute(
+        "INSERT INTO forms (issue, label, person, content, questions) VALUES (?, ?, ?, ?, ?)",
+        (issue, form.label, owner, packed(sheet), numbers_packed(numbers)),
+    )
 
 
 def _refuse_names(label: str, sheet: Plain, words: Sequence[str]) -> None:
@@ -89,60 +85,30 @@ def _texts(value: Any) -> Iterator[str]:
             yield from _texts(inner)
 
 
-def _question_row(connection: sqlite3.Connection, question: Plain, version: str) -> int:
-    content = plain_text(question)
-    digest = sha256(f"{version}\n{content}".encode()).digest()
-    row = connection.execute("SELECT id FROM questions WHERE digest = ?", (digest,)).fetchone()
-    if row is not None:
-        return int(row["id"])
-    added = connection.execute(
-        "INSERT INTO questions (digest, item, version, objective, content) VALUES (?, ?, ?, ?, ?)",
-        (digest, question["id"], version, question["objective"], content),
-    )
-    assert added.lastrowid is not None
-    return added.lastrowid
-
-
 def forms_of(connection: sqlite3.Connection, issue: int) -> tuple[FrozenForm, ...]:
     """Give the forms of an issue as they were frozen, in the order of issuing.
 
     The form of a person who was erased has an empty `person`.
     """
-    sheets = connection.execute(
-        "SELECT f.id, f.label, f.content, coalesce(p.code, '') AS person FROM forms f"
+    rows = connection.execute(
+        "SELECT f.label, f.content, f.questions, coalesce(p.code, '') AS person FROM forms f"
         " LEFT JOIN people p ON p.id = f.person WHERE f.issue = ? ORDER BY f.id",
         (issue,),
     ).fetchall()
-    places = connection.execute(
-        "SELECT p.form, p.number, p.marks, p.further, q.content FROM forms f"
-        " JOIN form_questions p ON p.form = f.id JOIN questions q ON q.id = p.question"
-        " WHERE f.issue = ? ORDER BY p.form, p.number",
-        (issue,),
-    )
-    entries = {
-        form: [_entry(row) for row in rows]
-        for form, rows in groupby(places, key=lambda row: int(row["form"]))
-    }
-    return tuple(
-        FrozenForm(
-            row["label"],
-            _content(json.loads(row["content"]), row["person"], entries.get(row["id"], [])),
-            row["person"],
-        )
-        for row in sheets
-    )
+    return tuple(unfrozen(connection, rows))
 
 
-def _content(sheet: Plain, person: str, entries: list[Plain]) -> Plain:
-    if PERSON in sheet:
-        sheet[PERSON] = person
-    return {**sheet, QUESTIONS: entries}
-
-
-def _entry(row: sqlite3.Row) -> Plain:
-    return {
-        "number": int(row["number"]),
-        "marks": int(row["marks"]),
-        **json.loads(row["further"]),
-        "question": json.loads(row["content"]),
-    }
+def unfrozen(connection: sqlite3.Connection, rows: Iterable[sqlite3.Row]) -> Iterator[FrozenForm]:
+    """Put forms together again from rows with label, content, questions and person."""
+    rows = tuple(rows)
+    known = questions_of(connection, {n for row in rows for n in numbers_of(row["questions"])})
+    for row in rows:
+        sheet = unpacked(row["content"])
+        if PERSON in sheet:
+            sheet[PERSON] = row["person"]
+        numbers = numbers_of(row["questions"])
+        sheet[QUESTIONS] = [
+            {**place, QUESTION: known[number]}
+            for place, number in zip(sheet[QUESTIONS], numbers, strict=True)
+        ]
+        yield FrozenForm(row["label"], sheet, row["person"])

@@ -2,6 +2,7 @@
 
 import json
 import sqlite3
+from collections import Counter
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from typing import Any
@@ -9,6 +10,7 @@ from typing import Any
 from generator.records.database import RecordsRefused, writing
 from generator.records.diary import note
 from generator.records.frozen_forms import FrozenForm, forms_of, keep_form
+from generator.records.kept_questions import items_and_versions, numbers_of
 from generator.records.plain_text import plain_text
 
 
@@ -124,28 +126,25 @@ def issue_of(connection: sqlite3.Connection, number: int) -> Issue:
 
 def exposure(connection: sqlite3.Connection) -> Mapping[str, int]:
     """Count how often each item stands on a form that was issued and not voided."""
-    rows = connection.execute(
-        "SELECT q.item, sum(p.places) AS places FROM"
-        " (SELECT question, count(*) AS places FROM form_questions GROUP BY question) p"
-        " JOIN questions q ON q.id = p.question GROUP BY q.item"
-    )
-    counts = {str(row["item"]): int(row["places"]) for row in rows}
-    voided = connection.execute(
-        "SELECT q.item, count(*) AS places FROM issues i JOIN forms f ON f.issue = i.id"
-        " JOIN form_questions p ON p.form = f.id JOIN questions q ON q.id = p.question"
-        " WHERE i.state = 'voided' GROUP BY q.item"
-    )
-    for row in voided:
-        counts[row["item"]] -= int(row["places"])
-    return {item: count for item, count in counts.items() if count}
+    counts = Counter[int]()
+    for row in connection.execute(f"SELECT f.questions {_NOT_VOIDED}"):
+        counts.update(numbers_of(row["questions"]))
+    known = items_and_versions(connection)
+    items = Counter[str]()
+    for number, count in counts.items():
+        items[known[number][0]] += count
+    return dict(items)
 
 
 def items_met(connection: sqlite3.Connection, person: str) -> frozenset[str]:
     """Give the items that stood on any form made for a person."""
     rows = connection.execute(
-        "SELECT DISTINCT q.item FROM people w JOIN forms f ON f.person = w.id"
-        " JOIN issues i ON i.id = f.issue JOIN form_questions p ON p.form = f.id"
-        " JOIN questions q ON q.id = p.question WHERE w.code = ? AND i.state <> 'voided'",
+        f"SELECT f.questions {_NOT_VOIDED} AND f.person = (SELECT id FROM people WHERE code = ?)",
         (person,),
     )
-    return frozenset(str(row["item"]) for row in rows)
+    met = {number for row in rows for number in numbers_of(row["questions"])}
+    known = items_and_versions(connection) if met else {}
+    return frozenset(known[number][0] for number in met)
+
+
+_NOT_VOIDED = "FROM forms f JOIN issues i ON i.id = f.issue WHERE i.state <> 'voided'"

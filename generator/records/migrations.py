@@ -1,7 +1,8 @@
 """The database's shape, one step per version; a step that has shipped is never edited.
 
 People stand in one table; everything else names them by the number of their row, so that a person
-can be taken out of the file whole.
+can be taken out of the file whole. What is long or many is packed: the answers of a sitting, the
+findings of a marking and the questions of a form are one value each, not a row each.
 """
 
 FIRST = """
@@ -38,17 +39,10 @@ CREATE TABLE forms (
     issue INTEGER NOT NULL REFERENCES issues (id),
     label TEXT NOT NULL,
     person INTEGER REFERENCES people (id) ON DELETE SET NULL,
-    content TEXT NOT NULL,
+    content BLOB NOT NULL,
+    questions BLOB NOT NULL,
     UNIQUE (issue, label)
 ) STRICT;
-CREATE TABLE form_questions (
-    form INTEGER NOT NULL REFERENCES forms (id) ON DELETE CASCADE,
-    number INTEGER NOT NULL,
-    marks INTEGER NOT NULL,
-    question INTEGER NOT NULL REFERENCES questions (id),
-    further TEXT NOT NULL,
-    PRIMARY KEY (form, number)
-) STRICT, WITHOUT ROWID;
 CREATE TABLE corrections (
     id INTEGER PRIMARY KEY,
     issue INTEGER NOT NULL REFERENCES issues (id),
@@ -62,7 +56,7 @@ CREATE TABLE sittings (
     id INTEGER PRIMARY KEY,
     form INTEGER NOT NULL REFERENCES forms (id),
     person INTEGER REFERENCES people (id) ON DELETE SET NULL,
-    responses TEXT NOT NULL,
+    responses BLOB NOT NULL,
     entered TEXT NOT NULL,
     marker INTEGER REFERENCES people (id) ON DELETE SET NULL,
     replaced INTEGER NOT NULL DEFAULT 0 CHECK (replaced IN (0, 1))
@@ -76,16 +70,10 @@ CREATE TABLE markings (
     most INTEGER NOT NULL,
     verdict TEXT NOT NULL
         CHECK (verdict IN ('passed', 'must_pass_missed', 'not_passed', 'unfinished')),
+    marks TEXT NOT NULL,
     findings BLOB NOT NULL,
     replaced INTEGER NOT NULL DEFAULT 0 CHECK (replaced IN (0, 1))
 ) STRICT;
-CREATE TABLE marks (
-    marking INTEGER NOT NULL REFERENCES markings (id),
-    number INTEGER NOT NULL,
-    share TEXT NOT NULL,
-    status TEXT NOT NULL CHECK (status IN ('right', 'part', 'wrong', 'blank', 'illegible')),
-    PRIMARY KEY (marking, number)
-) STRICT, WITHOUT ROWID;
 CREATE TABLE observations (
     id INTEGER PRIMARY KEY,
     person INTEGER NOT NULL REFERENCES people (id) ON DELETE CASCADE,
@@ -123,7 +111,6 @@ CREATE TABLE diary (
 ) STRICT;
 CREATE INDEX questions_of_item ON questions (item, version);
 CREATE INDEX forms_of_person ON forms (person);
-CREATE INDEX places_of_question ON form_questions (question);
 CREATE UNIQUE INDEX sitting_that_stands ON sittings (form, person)
     WHERE replaced = 0 AND person IS NOT NULL;
 CREATE INDEX sittings_of_form ON sittings (form);

@@ -1,15 +1,16 @@
 """Everything that the records hold about one person, as plain data for that person."""
 
-import json
 import sqlite3
 from typing import Any
 
 from generator.records.certificates import certificates_of
 from generator.records.dated_facts import KIND_WORDS, facts_of
+from generator.records.frozen_forms import unfrozen
 from generator.records.marked import VERDICT_WORDS, KeptMark, all_markings
 from generator.records.observations import Observation, observations_of
 from generator.records.observed_steps import SEEN_WORDS
 from generator.records.people import person_id
+from generator.records.plain_text import unpacked
 
 Plain = dict[str, Any]
 
@@ -42,28 +43,16 @@ def export_person(connection: sqlite3.Connection, code: str) -> Plain:
 
 def _papers(connection: sqlite3.Connection, row: int) -> list[Plain]:
     forms = connection.execute(
-        "SELECT f.id, f.label, i.id AS issue, i.title, i.issued, i.state FROM forms f"
-        " JOIN issues i ON i.id = f.issue WHERE f.person = :row OR f.id IN"
-        " (SELECT form FROM sittings WHERE person = :row) ORDER BY f.id",
+        "SELECT f.id, f.label, f.content, f.questions, '' AS person, i.id AS issue, i.title,"
+        " i.issued, i.state FROM forms f JOIN issues i ON i.id = f.issue WHERE f.person = :row"
+        " OR f.id IN (SELECT form FROM sittings WHERE person = :row) ORDER BY f.id",
         {"row": row},
     ).fetchall()
     return [
         {name: form[name] for name in ("issue", "title", "label", "issued", "state")}
-        | {"questions": _questions(connection, form["id"])}
+        | {"questions": frozen.content["questions"]}
         | {"sittings": _sittings(connection, form["id"], row)}
-        for form in forms
-    ]
-
-
-def _questions(connection: sqlite3.Connection, form: int) -> list[Plain]:
-    rows = connection.execute(
-        "SELECT p.number, p.marks, q.content FROM form_questions p"
-        " JOIN questions q ON q.id = p.question WHERE p.form = ? ORDER BY p.number",
-        (form,),
-    )
-    return [
-        {"number": r["number"], "marks": r["marks"], "question": json.loads(r["content"])}
-        for r in rows
+        for form, frozen in zip(forms, unfrozen(connection, forms), strict=True)
     ]
 
 
@@ -77,7 +66,7 @@ def _sittings(connection: sqlite3.Connection, form: int, row: int) -> list[Plain
         {
             "entered": sitting["entered"],
             "replaced": bool(sitting["replaced"]),
-            "answers": json.loads(sitting["responses"]),
+            "answers": unpacked(sitting["responses"]),
             "markings": [
                 {"marked": at, "correction": correction, "points": str(marked.points)}
                 | {"most": marked.most, "result": VERDICT_WORDS[marked.verdict]}

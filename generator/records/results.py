@@ -1,7 +1,7 @@
-"""Results: what the papers of people came to, and how each item was answered over all issues."""
+"""Results: what the papers of people came to, and which are to be sat again."""
 
 import sqlite3
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator
 from dataclasses import dataclass
 from fractions import Fraction
 
@@ -101,41 +101,3 @@ def _result(row: sqlite3.Row) -> Result:
         verdict=row["verdict"],
         marker=row["marker"],
     )
-
-
-def answers_by_objective(
-    connection: sqlite3.Connection, code: str
-) -> Mapping[str, tuple[int, int]]:
-    """Count for each objective how many questions a person got right, of how many, all papers."""
-    rows = connection.execute(
-        "SELECT q.objective, sum(k.status = 'right') AS right, count(*) AS asked"
-        " FROM sittings s JOIN forms f ON f.id = s.form JOIN issues i ON i.id = f.issue"
-        " JOIN markings m ON m.sitting = s.id AND m.replaced = 0 JOIN marks k ON k.marking = m.id"
-        " JOIN form_questions p ON p.form = s.form AND p.number = k.number"
-        " JOIN questions q ON q.id = p.question"
-        " WHERE s.person = ? AND s.replaced = 0 AND i.state <> 'voided' GROUP BY q.objective",
-        (person_id(connection, code),),
-    )
-    return {row["objective"]: (int(row["right"]), int(row["asked"])) for row in rows}
-
-
-def shares_of_items(
-    connection: sqlite3.Connection,
-) -> Mapping[tuple[str, str], tuple[int, Fraction]]:
-    """Give for each item and version how many people answered it and their mean share."""
-    rows = connection.execute(
-        "SELECT q.item, q.version, k.share, count(*) AS people"
-        " FROM markings m JOIN sittings s ON s.id = m.sitting JOIN forms f ON f.id = s.form"
-        " JOIN issues i ON i.id = f.issue JOIN marks k ON k.marking = m.id"
-        " JOIN form_questions p ON p.form = s.form AND p.number = k.number"
-        " JOIN questions q ON q.id = p.question"
-        " WHERE m.replaced = 0 AND s.replaced = 0 AND i.state <> 'voided'"
-        " AND k.status <> 'illegible' GROUP BY q.item, q.version, k.share"
-    )
-    sums: dict[tuple[str, str], tuple[int, Fraction]] = {}
-    for row in rows:
-        name = (str(row["item"]), str(row["version"]))
-        people, total = sums.get(name, (0, Fraction(0)))
-        many = int(row["people"])
-        sums[name] = (people + many, total + many * Fraction(row["share"]))
-    return {name: (people, total / people) for name, (people, total) in sums.items()}

@@ -1,6 +1,5 @@
 """Sittings: what people answered, with its marks; kept together or not at all."""
 
-import json
 import sqlite3
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
@@ -10,7 +9,7 @@ from generator.records.database import RecordsRefused, writing
 from generator.records.diary import note
 from generator.records.marked import Marked, keep_marking, standing_marking
 from generator.records.people import row_or_nobody
-from generator.records.plain_text import plain_text
+from generator.records.plain_text import packed, unpacked
 
 Plain = dict[str, Any]
 
@@ -98,18 +97,18 @@ def _keep(
     if person is not None and form["person"] is not None and person != form["person"]:
         raise RecordsRefused(f"form '{sitting.label}' of issue {issue} is another person's")
     person = person if person is not None else form["person"]
-    answers = plain_text(dict(sitting.responses))
+    answers = dict(sitting.responses)
     earlier = connection.execute(
         "SELECT id, responses FROM sittings WHERE form = ? AND person IS ? AND replaced = 0",
         (form["id"], person),
     ).fetchone()
     if earlier is not None:
-        if earlier["responses"] == answers:
+        if unpacked(earlier["responses"]) == answers:
             return "known"
         connection.execute("UPDATE sittings SET replaced = 1 WHERE id = ?", (earlier["id"],))
     row = connection.execute(
         "INSERT INTO sittings (form, person, responses, entered, marker) VALUES (?, ?, ?, ?, ?)",
-        (form["id"], person, answers, at, marker),
+        (form["id"], person, packed(answers), at, marker),
     ).lastrowid
     assert row is not None
     keep_marking(connection, row, sitting.marked, at)
@@ -130,7 +129,7 @@ def sittings_of(connection: sqlite3.Connection, issue: int) -> tuple[Sitting, ..
             number=int(row["id"]),
             label=row["label"],
             person=row["person"],
-            responses=json.loads(row["responses"]),
+            responses=unpacked(row["responses"]),
             entered=row["entered"],
             marker=row["marker"],
             marked=standing_marking(connection, int(row["id"])),

@@ -53,16 +53,16 @@ def clean_answers(connection: sqlite3.Connection, row: int, person: Person) -> b
         f"SELECT id, findings FROM markings WHERE sitting IN {own}", (row,)
     ).fetchall()
     changed = False
-    for number, text in answers:
-        cleaned = without(json.loads(text), person)
-        if cleaned != json.loads(text):
-            _put(connection, "sittings", "responses", number, plain_text(cleaned))
-            changed = True
-    for number, data in findings:
-        cleaned = without(unpacked(data), person)
-        if cleaned != unpacked(data):
-            _put(connection, "markings", "findings", number, packed(cleaned))
-            changed = True
+    for table, column, rows in (
+        ("sittings", "responses", answers),
+        ("markings", "findings", findings),
+    ):
+        for number, data in rows:
+            plain = unpacked(data)
+            cleaned = without(plain, person)
+            if cleaned != plain:
+                _put(connection, table, column, number, packed(cleaned))
+                changed = True
     return changed
 
 

@@ -21,13 +21,13 @@ ROOT = Path(__file__).parents[2]
 sys.path.insert(0, str(ROOT))
 
 from generator.records import Person, open_records  # noqa: E402
+from generator.records.answers import shares_of_items  # noqa: E402
 from generator.records.dated_facts import DatedFact, add_fact  # noqa: E402
 from generator.records.frozen_forms import FrozenForm  # noqa: E402
 from generator.records.issues import exposure, freeze, papers_written  # noqa: E402
 from generator.records.marked import KeptMark, Marked  # noqa: E402
 from generator.records.observations import observe  # noqa: E402
 from generator.records.people import add_people  # noqa: E402
-from generator.records.results import shares_of_items  # noqa: E402
 from generator.records.sittings import NewSitting, keep_sittings  # noqa: E402
 from tests.records.small_records import AT, TODAY, TRAINER, look  # noqa: E402
 

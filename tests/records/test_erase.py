@@ -9,6 +9,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from generator.records import Person, RecordsRefused, open_records
+from generator.records.answers import shares_of_items
 from generator.records.certificates import certificate_of, certify
 from generator.records.corrections import Correction, correct, corrections_of
 from generator.records.database import FILE_NAME, integrity_problems
@@ -17,7 +18,7 @@ from generator.records.erase import LINKS, OWNED, erase_person
 from generator.records.issues import exposure, freeze, issue_of, void
 from generator.records.observations import observations_of, observe
 from generator.records.people import add_people, all_people
-from generator.records.results import results_of, shares_of_items
+from generator.records.results import results_of
 from generator.records.sittings import NewSitting, keep_sittings, sittings_of
 from generator.records.traces import without
 from tests.records.small_records import (
@@ -70,7 +71,7 @@ def lived_in(connection):
     correct(connection, 1, change, standing, AT)
     typed = {"1": {"form": "typed", "text": f"128 um, {ANN.name}"}}
     number = issued(connection, form("A", ANN.code))
-    row = NewSitting("A", typed, marked(1, says=f"{ANN.code} wrote 128"))
+    row = NewSitting("A", typed, marked(1, 1, 1, says=f"{ANN.code} wrote 128"))
     keep_sittings(connection, number, [row], AT, TRAINER.code)
     void(connection, number, f"{ANN.name} was ill", AT)
 
@@ -116,6 +117,16 @@ def test_marks_stay_without_the_person_for_statistics(tmp_path):
         assert issue_of(connection, 1).forms[0].content["person"] == ""
         with pytest.raises(RecordsRefused, match="not in the records"):
             results_of(connection, ANN.code)
+
+
+def test_answers_and_findings_lose_the_name_that_was_typed_into_them(tmp_path):
+    with small_records(tmp_path) as connection:
+        lived_in(connection)
+        typed = max(number for number in range(1, 9) if sittings_of(connection, number))
+        erase_person(connection, ANN.code, AT)
+        (stands,) = sittings_of(connection, typed)
+    assert stands.responses["1"]["text"] == "128 um, (erased)"
+    assert stands.marked.marks[0].findings == {"notes": ["(erased) wrote 128"]}
 
 
 def test_a_certificate_of_another_no_longer_names_the_erased_trainer(tmp_path):

@@ -52,7 +52,7 @@ def test_half_a_marking_would_be_seen(tmp_path):
     writers.prepare(tmp_path / "records")
     with open_records(tmp_path / "records") as connection:
         writers.keep_sittings(connection, 1, [sitting("F0")], "")
-        connection.execute("DELETE FROM marks WHERE number = 3")
+        connection.execute("UPDATE markings SET marks = 'r1 r1'")
     assert writers.problems_of("mark", tmp_path / "records", ["F0"]) == ["F0"]
 
 

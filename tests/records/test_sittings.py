@@ -3,16 +3,11 @@
 import pytest
 
 from generator.records import RecordsRefused
+from generator.records.answers import answers_by_objective, shares_of_items
 from generator.records.corrections import Correction, correct, corrections_of
 from generator.records.issues import void
 from generator.records.marked import all_markings
-from generator.records.results import (
-    answers_by_objective,
-    open_retests,
-    passed_since,
-    results_of,
-    shares_of_items,
-)
+from generator.records.results import open_retests, passed_since, results_of
 from generator.records.sittings import Kept, keep_sittings, sittings_of
 from tests.records.small_records import (
     ANN,
@@ -93,7 +88,16 @@ def test_nothing_of_a_class_is_kept_when_one_row_is_refused(tmp_path, second, re
         number = issued(connection, form("A", ANN.code), form("B", BOB.code))
         with pytest.raises(RecordsRefused, match=reason):
             keep_sittings(connection, number, [sitting("A"), second], AT)
-        assert (count(connection, "sittings"), count(connection, "marks")) == (0, 0)
+        assert (count(connection, "sittings"), count(connection, "markings")) == (0, 0)
+
+
+@pytest.mark.parametrize("marks", [(), (1, 1), (1, 1, 1, 1)])
+def test_marks_that_do_not_cover_the_form_are_refused(tmp_path, marks):
+    with small_records(tmp_path) as connection:
+        number = issued(connection, form("A", ANN.code))
+        with pytest.raises(RecordsRefused, match="has 3 questions, and each needs its mark"):
+            keep_sittings(connection, number, [sitting("A", marks=marked(*marks))], AT)
+        assert count(connection, "sittings") == 0
 
 
 def test_a_voided_issue_takes_no_answers_and_gives_no_results(tmp_path):
