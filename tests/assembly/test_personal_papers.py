@@ -90,7 +90,7 @@ def test_neighbours_never_have_the_same_key_for_an_item(built):
                 compared += 1
                 assert key != next_key
                 assert draw != next_draw
-    assert compared > 50
+    assert compared > 20
 
 
 def test_every_numeric_exam_item_has_two_keys_so_that_neighbours_can_differ(bank):
@@ -122,7 +122,7 @@ def test_neighbours_get_options_in_another_order(tmp_path):
                 assert last[question.name] != shown
                 compared += 1
             last[question.name] = shown
-    assert compared > 50
+    assert compared > 20
 
 
 def test_a_used_up_grid_still_gives_a_question_unlike_the_one_before(tmp_path):
