@@ -2,6 +2,7 @@
 
 import csv
 from collections.abc import Iterable, Sequence
+from functools import lru_cache
 from io import StringIO
 
 from generator.marking import spreadsheet_safe
@@ -19,8 +20,12 @@ def table_text(header: Sequence[str], rows: Iterable[Sequence[str]]) -> str:
     return written.getvalue()
 
 
+# a pack may hold a million cells, and most say what the ones near them say
+@lru_cache(maxsize=1000)
 def defused(cell: str) -> str:
     """Give a cell on one line that no spreadsheet takes for a formula."""
+    if cell[:1].isalnum() and cell.isprintable():
+        return cell
     flat = " ".join(cell.split()) if not cell.isprintable() else cell
     plain = "".join(character for character in flat if character.isprintable())
     if plain.lstrip().startswith(WIDE):

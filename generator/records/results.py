@@ -4,6 +4,7 @@ import sqlite3
 from collections.abc import Iterator
 from dataclasses import dataclass
 from fractions import Fraction
+from functools import cache
 
 from generator.records.marked import VERDICT_WORDS
 from generator.records.people import person_id
@@ -87,6 +88,12 @@ def passed_since(connection: sqlite3.Connection, code: str, blueprint: str, day:
     return row is not None
 
 
+@cache
+def _points(written: str) -> Fraction:
+    # a hundred thousand results have a few dozen different marks
+    return Fraction(written)
+
+
 def _result(row: sqlite3.Row) -> Result:
     return Result(
         person=row["person"],
@@ -96,7 +103,7 @@ def _result(row: sqlite3.Row) -> Result:
         edition=row["edition"],
         label=row["label"],
         sat=row["entered"],
-        points=Fraction(row["points"]),
+        points=_points(row["points"]),
         most=int(row["most"]),
         verdict=row["verdict"],
         marker=row["marker"],

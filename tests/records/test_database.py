@@ -1,10 +1,8 @@
 """The file of the records: private, moved forward whole, refused in one clear sentence."""
 
 import os
-import shutil
 import sqlite3
 import stat
-import subprocess
 from pathlib import Path
 
 import pytest
@@ -12,6 +10,7 @@ import pytest
 from generator.records import RecordsRefused, migrations, open_records
 from generator.records.database import FILE_NAME, integrity_problems, make_private, writing
 from generator.records.people import all_people
+from tests.records.small_disk import small_disk as small_disk
 from tests.records.small_records import ANN, BOB, TRAINER, small_records
 
 EVERYONE = (ANN, BOB, TRAINER)
@@ -160,23 +159,6 @@ def test_a_file_that_may_not_grow_says_that_the_disk_is_full(tmp_path: Path) -> 
     with open_records(tmp_path / "records") as connection:
         assert connection.execute("SELECT count(*) FROM diary").fetchone()[0] == 1
         assert all_people(connection) == EVERYONE
-
-
-@pytest.fixture
-def small_disk(tmp_path: Path) -> Path:
-    """Mount a disk of two megabytes where the machine lets us."""
-    place = tmp_path / "disk"
-    place.mkdir()
-    mount = shutil.which("mount")
-    made = mount and subprocess.run(
-        [mount, "-t", "tmpfs", "-o", "size=2m", "tmpfs", str(place)],
-        capture_output=True,
-        check=False,
-    )
-    if not made or made.returncode:
-        pytest.skip("this machine does not let us mount a small disk")
-    yield place
-    subprocess.run(["umount", str(place)], check=True)
 
 
 def test_a_disk_that_is_full_is_named_and_earlier_work_stays(small_disk: Path) -> None:

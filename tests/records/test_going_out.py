@@ -22,6 +22,7 @@ from generator.records.people import add_people, all_people
 from generator.records.person_export import export_person
 from generator.records.retention import PERIODS
 from generator.records.sittings import sittings_of
+from tests.records.small_disk import small_disk as small_disk
 from tests.records.small_records import (
     ANN,
     AT,
@@ -189,6 +190,16 @@ def test_a_backup_never_takes_the_place_of_a_file(tmp_path):
         with pytest.raises(RecordsRefused, match="there is no folder 'nowhere'"):
             back_up(connection, tmp_path / "nowhere" / "backup.sqlite")
     assert target.read_bytes() == b"older"
+
+
+def test_a_backup_that_finds_the_disk_full_leaves_nothing_behind(tmp_path, small_disk):
+    with small_records(tmp_path) as connection:
+        rows = [("", "fill", "x" * 4000)] * 700
+        connection.executemany("INSERT INTO diary (at, action, detail) VALUES (?, ?, ?)", rows)
+        with pytest.raises(RecordsRefused, match="could not be written: the disk is full"):
+            back_up(connection, small_disk / "backup.sqlite")
+        assert list(small_disk.iterdir()) == []
+        assert len(all_people(connection)) == 3
 
 
 def test_damage_is_found_by_the_integrity_check(tmp_path):
