@@ -11,7 +11,7 @@ import pytest
 from generator.bank import load_bank
 from generator.bank.checks.numbers import numeric_entries
 from generator.bank.checks.options import normal
-from generator.bank.numeric_solution import Refusal, Solution, all_sets, corners, solve
+from generator.bank.numeric_solution import Refusal, Solution, all_sets, corners, set_count, solve
 from generator.quantities import Quantity
 from generator.questions import as_plain, askables
 from generator.questions.numeric import draw_solution, numeric_key, prepared
@@ -80,6 +80,11 @@ def test_every_corner_is_solved_unless_the_item_leaves_it_out(numeric):
                 left_out += 1
     # some items do leave corners out, so the branch above is walked
     assert 0 < left_out < len(numeric)
+
+
+def test_every_grid_is_walked_whole_so_all_its_draws_are_proved(numeric, solved):
+    for name, item in numeric.items():
+        assert len(solved[name]) == set_count(item) <= 10_000, name
 
 
 def test_no_set_of_any_grid_is_refused_but_those_left_out(solved):
