@@ -218,7 +218,10 @@ def test_only_the_parts_of_the_objectives_asked_are_loaded(real: Visit) -> None:
     begin(page)
     parts = [url for url in real.requests if "/parts/" in url]
     assert len(parts) == 5
-    assert page.locator(".sitting-name").inner_text() == "Question 1 of 10"
+    first, _, asked = page.locator(".sitting-name").inner_text().rpartition(" of ")
+    assert first == "Question 1"
+    # the real bank decides how many: each of the five asked at least once, ten at the most
+    assert 5 <= int(asked) <= 10
 
 
 def test_the_home_page_says_how_much_is_due(phone: Visit) -> None:

@@ -22,7 +22,7 @@ def opened(browser: Browser, address: str, slower: int = 1) -> Page:
     context.new_cdp_session(page).send("Emulation.setCPUThrottlingRate", {"rate": slower})
     # the load of a page waits for its typefaces, and a reader does not
     page.goto(f"{address}/film_build.html", wait_until="commit")
-    page.locator("h1").wait_for()
+    page.wait_for_function("() => performance.getEntriesByName('first-contentful-paint').length")
     return page
 
 
