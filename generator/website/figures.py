@@ -6,7 +6,9 @@ from generator.website.course import Course
 from generator.website.figures_abrasives import grade_ladder
 from generator.website.figures_climate import dew_chart
 from generator.website.figures_film import film_stack, wet_dry_bars
+from generator.website.figures_gun import overlap_bands
 from generator.website.figures_health import noise_time, purge_curve
+from generator.website.figures_heat import heat_up
 from generator.website.figures_mixing import cup_marks
 
 COMPUTED: Mapping[str, Callable[[], str]] = {
@@ -17,6 +19,8 @@ COMPUTED: Mapping[str, Callable[[], str]] = {
     "wet_dry_bars": wet_dry_bars,
     "purge_curve": purge_curve,
     "noise_time": noise_time,
+    "heat_up": heat_up,
+    "overlap_bands": overlap_bands,
 }
 
 

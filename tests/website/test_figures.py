@@ -7,7 +7,9 @@ import pytest
 
 from generator.refinishing.abrasives import grade_size
 from generator.refinishing.climate import dew_point
+from generator.refinishing.spray_pattern import spray_passes
 from generator.website.figures import COMPUTED, drawn_figure
+from generator.website.figures_gun import FAN, HALF, PANEL, QUARTER, bands
 from tests.website.small_course import small_course
 
 SVG = "{http://www.w3.org/2000/svg}"
@@ -85,3 +87,17 @@ def test_the_dew_chart_names_the_dew_point_of_its_example() -> None:
     says = next(parsed("dew_chart").iter(f"{SVG}desc")).text or ""
     assert float(dew_point(Fraction(20), Fraction(60))) == pytest.approx(12.0, abs=0.05)
     assert "dew point near 12 °C" in says
+
+
+def test_the_hold_begins_when_the_panel_is_warm_and_not_when_it_goes_in() -> None:
+    """Oven air at 70 °C, panel from 20 to 60 °C with 8 min: 12.9 min; derived apart."""
+    assert "after 12.9 min" in texts("heat_up")
+
+
+def test_half_overlap_is_even_and_quarter_overlap_is_not() -> None:
+    """Half overlap after TM 1-1500-344-23-2, A-8.2; the count is geometry."""
+    assert {layers for _, _, layers in bands(HALF)} == {2}
+    assert [layers for _, _, layers in bands(QUARTER)] == [1, 2, 1, 2, 1, 2, 1, 2, 1]
+    plan = spray_passes(Fraction(PANEL), Fraction(FAN), Fraction(HALF))
+    drawn = [text for text in texts("overlap_bands") if text == str(int(plan.passes))]
+    assert drawn == ["7"]

@@ -29,6 +29,8 @@ COMPUTED_FIGURES = (
     "wet_dry_bars",
     "purge_curve",
     "noise_time",
+    "heat_up",
+    "overlap_bands",
 )
 
 
