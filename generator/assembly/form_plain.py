@@ -1,6 +1,7 @@
 """A form as plain data, the one form that paper, key and records read."""
 
 from generator.assembly.form import Form, FormQuestion
+from generator.assembly.form_identity import form_id
 from generator.assembly.guessing import guesser_passes
 from generator.assembly.mastery import mastery_marks
 from generator.questions import Plain, as_plain
@@ -15,13 +16,14 @@ CONSTANTS = (
 
 
 def form_as_plain(form: Form) -> Plain:
-    """Give a form as JSON-ready data for paper and key.
+    """Give a form as JSON-ready data for paper, key and records.
 
+    form_id         eight signs that its papers carry, other ones for every other content
     guesser_passes  chance that somebody who guesses everything passes, 0 to 1
     mastery_marks   fewest marks that show the standard, or nothing where the paper is too short
     """
     cautions = dict.fromkeys(q.question.caution for q in form.questions if q.question.caution)
-    return {
+    plain: Plain = {
         "title": form.title,
         "blueprint": form.blueprint,
         "form": form.label,
@@ -39,6 +41,7 @@ def form_as_plain(form: Form) -> Plain:
         "constants": list(CONSTANTS),
         "cautions": list(cautions),
     }
+    return {"form_id": form_id(plain), **plain}
 
 
 def _entry(entry: FormQuestion, form: Form) -> Plain:

@@ -4,9 +4,9 @@ import sys
 
 import click
 
-from generator.assembly import build_forms, shortages
+from generator.assembly import build_forms, form_as_plain, shortages
 from generator.bank import Bank
-from generator.command_line.papers import paper_files
+from generator.command_line.papers import PaperSettings, paper_files
 from generator.command_line.project import Project, find_project, sound_bank, stop_with
 from generator.command_line.writing import replace_folder, write_files
 from generator.printing import PrintingRefused
@@ -53,7 +53,7 @@ def _specimen(project: Project, bank: Bank) -> dict[str, bytes]:
         stop_with(project, short)
     (form,) = build_forms(bank, entry, SPECIMEN, ("A",))
     try:
-        return dict(paper_files(project, form, "a4"))
+        return dict(paper_files(project, form_as_plain(form), PaperSettings()))
     except PrintingRefused as error:
         click.echo(f"the specimen could not be set: {error}", err=True)
         sys.exit(1)

@@ -3,6 +3,7 @@
 import sys
 from collections.abc import Sequence
 from dataclasses import dataclass
+from hashlib import sha256
 from pathlib import Path
 
 import click
@@ -38,6 +39,10 @@ class Project:
         """Give the folder for papers and keys."""
         return self.root / "printed"
 
+    def issue_folder(self, number: int) -> Path:
+        """Give the folder for the papers of an issue."""
+        return self.printed / f"issue-{number}"
+
     @property
     def fonts(self) -> Path:
         """Give the folder of the print fonts."""
@@ -50,6 +55,15 @@ class Project:
         except (OSError, UnicodeDecodeError):
             return ""
         return lines[line - 1] if 0 < line <= len(lines) else ""
+
+
+def bank_hash(project: Project) -> str:
+    """Give the SHA-256 of every file of the question bank with its name."""
+    total = sha256()
+    for path in sorted(project.bank.rglob("*.yml")):
+        total.update(f"{path.relative_to(project.bank).as_posix()}\n".encode())
+        total.update(sha256(path.read_bytes()).digest())
+    return total.hexdigest()
 
 
 def find_project() -> Project:

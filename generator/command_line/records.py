@@ -6,6 +6,7 @@ from generator.command_line.records_certificate import certificate
 from generator.command_line.records_dates import date_command, due
 from generator.command_line.records_file import backup, check, retention
 from generator.command_line.records_going_out import erase, export, pack
+from generator.command_line.records_issues import again, issues, void
 from generator.command_line.records_people import people
 from generator.command_line.records_practice import observe, sheet
 
@@ -21,6 +22,6 @@ def records() -> None:
     """
 
 
-_COMMANDS = (people, observe, sheet, date_command, due, certificate, pack)
+_COMMANDS = (issues, again, void, people, observe, sheet, date_command, due, certificate, pack)
 for command in (*_COMMANDS, export, erase, backup, check, retention):
     records.add_command(command)

@@ -1,17 +1,13 @@
 """`guidecoat records people`."""
 
-import sys
 from dataclasses import replace
 from pathlib import Path
 
 import click
 
 from generator.command_line.clock import now
-from generator.command_line.project import counted
 from generator.command_line.records_desk import records_here
-from generator.command_line.table_files import line_of, text_of
-from generator.diagnostics import as_text
-from generator.records import Person, read_roster
+from generator.command_line.rosters import people_of
 from generator.records.people import ROLES, add_people, all_people
 
 
@@ -35,7 +31,7 @@ def people(roster: Path | None, role: str, listed: bool, names: bool) -> None:
     """
     if roster is None and not listed and not names:
         raise click.UsageError("say --add with a table, or --list")
-    added = _people(roster) if roster else ()
+    added = people_of(roster) if roster else ()
     with records_here() as (connection, _):
         if added:
             new = add_people(connection, (replace(p, role=role) for p in added), now())
@@ -44,15 +40,3 @@ def people(roster: Path | None, role: str, listed: bool, names: bool) -> None:
             for person in all_people(connection):
                 cells = (person.code, person.role, *((person.name,) if names else ()))
                 click.echo("\t".join(cells))
-
-
-def _people(roster: Path) -> tuple[Person, ...]:
-    text, problems = text_of(roster)
-    found: tuple[Person, ...] = ()
-    if text is not None:
-        found, problems = read_roster(text, roster.as_posix())
-    if problems:
-        click.echo(as_text(problems, line_of), err=True)
-        click.echo(f"{counted(len(problems), 'error')}; nothing was written", err=True)
-        sys.exit(1)
-    return found

@@ -3,9 +3,18 @@
 from collections.abc import Callable, Mapping
 from typing import Any
 
-from generator.printing.form_facts import counted, form_facts, marks_text, total_marks
+from generator.printing.form_facts import (
+    counted,
+    form_facts,
+    gate_in_words,
+    marks_text,
+    must_pass,
+    total_marks,
+)
 from generator.printing.markup import block_nodes, inline_nodes
 from generator.printing.paper_content import lettered, shown_question
+from generator.printing.result_words import luck_in_words, mastery_in_words
+from generator.printing.short_answers import short_answer, with_unit
 
 _TAGS = {
     "published": "Published source",
@@ -20,30 +29,33 @@ def answer_key_content(form: Mapping[str, Any]) -> dict[str, Any]:
     return form_facts(form) | {
         "summary": f"{marks_text(total_marks(form))} in all. Pass: "
         f"{marks_text(int(form['pass_marks']))} ({form['pass_percent']} %).",
-        "questions": [_question(entry) for entry in form["questions"]],
+        "shows": [
+            said
+            for said in (gate_in_words(form), luck_in_words(form), mastery_in_words(form))
+            if said
+        ],
+        "questions": [_question(entry, must_pass(form)) for entry in form["questions"]],
     }
 
 
-def short_answer(question: Mapping[str, Any]) -> str:
-    """Write the answer of a question in a few characters for the list at the top of the key."""
-    return _SHORT[question["kind"]](question["key"])
+def source_of(source: Mapping[str, Any]) -> dict[str, str]:
+    """Write where a fact of a key comes from: its tag in words, and the document."""
+    return {"tag": _TAGS[source["tag"]], "text": str(source.get("text") or "")}
 
 
-def _question(entry: Mapping[str, Any]) -> dict[str, Any]:
+def _question(entry: Mapping[str, Any], gate: frozenset[int]) -> dict[str, Any]:
     question = entry["question"]
     return shown_question(question) | {
         "number": str(entry["number"]),
         "marks": marks_text(int(entry["marks"])),
         "name": question["id"],
         "safety": bool(question["safety"]),
+        "must_pass": int(entry["number"]) in gate,
         "short": short_answer(question),
-        "sources": [_source(source) for source in question["sources"]],
+        "accept": str(question["key"].get("band_text") or ""),
+        "sources": [source_of(source) for source in question["sources"]],
         "key": _SOLUTIONS[question["kind"]](question["key"]),
     }
-
-
-def _source(source: Mapping[str, Any]) -> dict[str, str]:
-    return {"tag": _TAGS[source["tag"]], "text": str(source.get("text") or "")}
 
 
 def _says(key: Mapping[str, Any]) -> list[Any] | None:
@@ -53,12 +65,12 @@ def _says(key: Mapping[str, Any]) -> list[Any] | None:
 def _number(key: Mapping[str, Any]) -> dict[str, Any]:
     unit = key["unit_symbol"]
     return {
-        "shown": _with_unit(key["shown"], unit),
+        "shown": with_unit(key["shown"], unit),
         "band": key["band_text"],
         "working": list(key["working"]),
         "says": _says(key),
         "slips": [
-            {"shown": _with_unit(slip["shown"], unit), "says": inline_nodes(slip["says"])}
+            {"shown": with_unit(slip["shown"], unit), "says": inline_nodes(slip["says"])}
             for slip in key["slips"]
         ],
     }
@@ -107,28 +119,6 @@ def _written(key: Mapping[str, Any]) -> dict[str, Any]:
     ]
     return {"points": points, "model": block_nodes(key["model"])}
 
-
-def _with_unit(number: str, unit: str) -> str:
-    return f"{number}\u00a0{unit}" if unit else str(number)
-
-
-def _right_letters(key: Mapping[str, Any]) -> str:
-    return " ".join(option["letter"] for option in key["options"] if option["right"])
-
-
-def _short_match(key: Mapping[str, Any]) -> str:
-    return "  ".join(f"{number}{letter}" for number, letter in key["answers"].items())
-
-
-_Short = Callable[[Mapping[str, Any]], str]
-_SHORT: dict[str, _Short] = {
-    "numeric": lambda key: _with_unit(key["shown"], key["unit_symbol"]),
-    "choice": _right_letters,
-    "multiple_response": _right_letters,
-    "order": lambda key: " ".join(key["one_order"]) + (" *" if int(key["orders"]) > 1 else ""),
-    "match": _short_match,
-    "written": lambda key: "see below",
-}
 
 _SOLUTIONS: dict[str, Callable[[Mapping[str, Any]], dict[str, Any]]] = {
     "numeric": _number,

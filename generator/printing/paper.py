@@ -1,13 +1,19 @@
-"""Make the three papers of a form: question paper, answer sheet and answer key."""
+"""Make the papers of a form, and the key of a whole class."""
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from pathlib import Path
 from typing import Any, Literal
 
+from generator.printing.class_key_content import class_key_content
+from generator.printing.class_key_layout import Sheet
+from generator.printing.feedback_content import feedback_sheet_content
+from generator.printing.guide_content import marking_guide_content
 from generator.printing.key_content import answer_key_content
 from generator.printing.paper_content import question_paper_content
 from generator.printing.sheet_content import answer_sheet_content
-from generator.printing.typesetter import typeset
+from generator.printing.sheet_fields import DoesNotFit
+from generator.printing.sheet_measures import PAPERS
+from generator.printing.typesetter import PrintingRefused, typeset
 
 PaperSize = Literal["a4", "letter"]
 
@@ -27,11 +33,15 @@ def question_paper(
 def answer_sheet(
     form: Mapping[str, Any], *, paper: PaperSize, fonts: Path, large_print: bool = False
 ) -> bytes:
-    """Set the answer sheet of a form as a tagged PDF, with a code that holds the form only.
+    """Set the answer sheet of a form as a tagged PDF, with a code that holds the form's id only.
 
     Arguments and errors are those of `question_paper`.
     """
-    content = answer_sheet_content(form) | sheet_of_paper(paper, large_print)
+    try:
+        content = answer_sheet_content(form, large_print) | sheet_of_paper(paper, large_print)
+    except DoesNotFit as refused:
+        message = f"Cannot print the answer sheet of form {form['form']}: {refused}."
+        raise PrintingRefused(message) from refused
     return typeset("answer_sheet", content, fonts=fonts)
 
 
@@ -44,6 +54,46 @@ def answer_key(
     """
     content = answer_key_content(form) | sheet_of_paper(paper, large_print)
     return typeset("answer_key", content, fonts=fonts)
+
+
+def class_key(
+    forms: Sequence[Mapping[str, Any]], *, paper: PaperSize, fonts: Path, large_print: bool = False
+) -> bytes:
+    """Set the answers of all forms of a class as a tagged PDF: numbers down, forms across.
+
+    `forms` are the plain JSON of the forms, at least one. The other arguments and the errors are
+    those of `question_paper`.
+    """
+    if not forms:
+        raise PrintingRefused("Cannot print the class key: there is no form.")
+    sheet = Sheet(PAPERS[paper]["width"], PAPERS[paper]["height"])
+    content = class_key_content(forms, sheet, large_print) | sheet_of_paper(paper, large_print)
+    return typeset("class_key", content, fonts=fonts)
+
+
+def marking_guide(
+    form: Mapping[str, Any], *, paper: PaperSize, fonts: Path, large_print: bool = False
+) -> bytes | None:
+    """Set how the written answers of a form are marked as a tagged PDF, or give nothing.
+
+    Nothing is given where no answer is written. Arguments and errors are those of
+    `question_paper`.
+    """
+    content = marking_guide_content(form)
+    if content is None:
+        return None
+    return typeset("marking_guide", content | sheet_of_paper(paper, large_print), fonts=fonts)
+
+
+def feedback_sheet(
+    form: Mapping[str, Any], *, paper: PaperSize, fonts: Path, large_print: bool = False
+) -> bytes:
+    """Set the sheet that a person gets back as a tagged PDF: results to tick, without any key.
+
+    Arguments and errors are those of `question_paper`.
+    """
+    content = feedback_sheet_content(form) | sheet_of_paper(paper, large_print)
+    return typeset("feedback_sheet", content, fonts=fonts)
 
 
 def sheet_of_paper(paper: PaperSize, large_print: bool) -> dict[str, Any]:

@@ -6,8 +6,9 @@ Only named fields of a question are copied, so no key can slip into the paper un
 from collections.abc import Callable, Mapping
 from typing import Any
 
-from generator.printing.form_facts import counted, form_facts, marks_text, total_marks
+from generator.printing.form_facts import form_facts, marks_text, must_pass
 from generator.printing.markup import block_nodes, inline_nodes
+from generator.printing.paper_rules import paper_rules
 
 _LINES_PER_MARK = 3
 _FEWEST_LINES, _MOST_LINES = 4, 12
@@ -24,9 +25,9 @@ _TASKS = {
 def question_paper_content(form: Mapping[str, Any]) -> dict[str, Any]:
     """Choose the content of a question paper; `form` is the plain JSON of one form."""
     return form_facts(form) | {
-        "rules": _rules(form),
-        "cautions": [block_nodes(caution) for caution in form.get("cautions", ())],
-        "questions": [_question(entry) for entry in form["questions"]],
+        "rules": paper_rules(form),
+        "cautions": [block_nodes(caution) for caution in _cautions_of_all(form)],
+        "questions": [_question(entry, must_pass(form)) for entry in form["questions"]],
         "constants": [_constant(constant) for constant in form.get("constants", ())],
     }
 
@@ -48,28 +49,19 @@ def lettered(entries: list[Mapping[str, Any]], mark: str = "letter") -> list[dic
     return [{"mark": str(entry[mark]), "text": inline_nodes(entry["text"])} for entry in entries]
 
 
-def _rules(form: Mapping[str, Any]) -> list[str]:
-    marks, count = total_marks(form), len(form["questions"])
-    return [
-        f"Time: {counted(int(form['minutes']), 'minute', 'minutes')}.",
-        f"There {'is' if count == 1 else 'are'} {counted(count, 'question', 'questions')} "
-        f"worth {marks_text(marks)} together. You pass with {marks_text(int(form['pass_marks']))}"
-        f" ({form['pass_percent']} %).",
-        "A calculator is allowed. Round only your last figure, the way the question says.",
-        "Answer every question. A wrong answer takes no marks from another question.",
-        "Work on this paper. If you have an answer sheet, copy your answers to it: then the sheet "
-        "is what gets marked. Written answers stay on this paper.",
-        "The result says what these answers show. It never says that a person is fit or allowed "
-        "to do hazardous work.",
-    ]
+def _cautions_of_all(form: Mapping[str, Any]) -> list[str]:
+    """Leave out what stands beside a question, so that the first page keeps its room."""
+    beside = {entry["question"].get("caution") for entry in form["questions"]}
+    return [caution for caution in form.get("cautions", ()) if caution not in beside]
 
 
-def _question(entry: Mapping[str, Any]) -> dict[str, Any]:
+def _question(entry: Mapping[str, Any], gate: frozenset[int]) -> dict[str, Any]:
     question = entry["question"]
     kind = question["kind"]
     return shown_question(question) | {
         "number": str(entry["number"]),
         "marks": marks_text(int(entry["marks"])),
+        "must_pass": int(entry["number"]) in gate,
         "task": _TASKS[kind],
         "answer": _ANSWER_SPACES[kind](question["key"]),
     }

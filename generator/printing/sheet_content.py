@@ -1,59 +1,45 @@
-"""Choose what an answer sheet shows: a place for every answer and the code of the form."""
+"""Choose what an answer sheet shows: its marks, its codes and how to fill it in."""
 
-from collections.abc import Callable, Mapping
+from collections.abc import Mapping
+from functools import cache
 from io import BytesIO
 from typing import Any
 
 import segno
 
 from generator.printing.form_facts import form_facts
+from generator.printing.sheet_geometry import form_id, sheet_geometry
+from generator.printing.sheet_rules import filling_rules
 
 
-def answer_sheet_content(form: Mapping[str, Any]) -> dict[str, Any]:
-    """Choose the content of an answer sheet; `form` is the plain JSON of one form."""
-    rows = [_row(entry) for entry in form["questions"]]
-    return form_facts(form) | {"code": form_code(str(form["form"])), "rows": rows}
+def answer_sheet_content(form: Mapping[str, Any], large_print: bool = False) -> dict[str, Any]:
+    """Choose the content of an answer sheet; `form` is the plain JSON of one form.
+
+    Raises DoesNotFit when a question has more rings than fit side by side.
+    """
+    geometry = sheet_geometry(form, large_print=large_print)
+    texts = [corner["text"] for page in geometry["pages"] for corner in page["corners"]]
+    return form_facts(form) | {
+        "geometry": geometry,
+        "rules": filling_rules({entry["question"]["kind"] for entry in form["questions"]}),
+        "code": form_code(form_id(form)),
+        "corners": {text: corner_mark(text) for text in texts},
+    }
 
 
-def form_code(form: str) -> str:
-    """Draw the QR code of a form name as SVG; it carries the name and nothing else."""
+def form_code(name: str) -> str:
+    """Draw the QR code of a form's id as SVG; it carries the id and nothing else."""
+    return _drawn(segno.make_qr(name, error="m"))
+
+
+@cache
+def corner_mark(text: str) -> str:
+    """Draw the smallest Micro QR code of four digits as SVG."""
+    return _drawn(segno.make_micro(text, version="M1"))
+
+
+def _drawn(code: segno.QRCode) -> str:
+    # No border: the layout keeps the paper around a code empty, as its standard asks.
     drawing = BytesIO()
-    code = segno.make_qr(form, error="m")
-    code.save(drawing, kind="svg", border=4, xmldecl=False, svgns=True, nl=False)
+    code.save(drawing, kind="svg", border=0, xmldecl=False, svgns=True, nl=False)
     return drawing.getvalue().decode("utf-8")
-
-
-def _row(entry: Mapping[str, Any]) -> dict[str, Any]:
-    question = entry["question"]
-    kind = question["kind"]
-    return {"number": str(entry["number"]), "kind": kind} | _PLACES[kind](question["key"])
-
-
-def _letters(key: Mapping[str, Any]) -> dict[str, Any]:
-    return {"letters": [option["letter"] for option in key["options"]]}
-
-
-def _places(key: Mapping[str, Any]) -> dict[str, Any]:
-    return {"boxes": [str(place) for place in range(1, len(key["steps"]) + 1)]}
-
-
-def _numbers(key: Mapping[str, Any]) -> dict[str, Any]:
-    return {"boxes": [str(entry["number"]) for entry in key["left"]]}
-
-
-def _number(key: Mapping[str, Any]) -> dict[str, Any]:
-    return {"unit": key["unit_symbol"]}
-
-
-def _nothing(key: Mapping[str, Any]) -> dict[str, Any]:
-    return {}
-
-
-_PLACES: dict[str, Callable[[Mapping[str, Any]], dict[str, Any]]] = {
-    "choice": _letters,
-    "multiple_response": _letters,
-    "order": _places,
-    "match": _numbers,
-    "numeric": _number,
-    "written": _nothing,
-}

@@ -2,7 +2,7 @@
 
 Imports bank and what lies below it. Files: stream (repeatable chance), question (the records),
 numeric and working, ordering, lettering, from_procedure, from_fault, from_table, pool (all that can
-be asked), study (what the site shows), sources, plain (the JSON form).
+be asked), versions, study (what the site shows), sources, plain (the JSON form).
 """
 
 from generator.questions.item_questions import question_of_item
@@ -12,6 +12,7 @@ from generator.questions.pool import Askable, askables
 from generator.questions.question import Question
 from generator.questions.stream import Stream
 from generator.questions.study import study_questions
+from generator.questions.versions import item_versions
 
 __all__ = [
     "Askable",
@@ -21,6 +22,7 @@ __all__ = [
     "Stream",
     "as_plain",
     "askables",
+    "item_versions",
     "question_of_item",
     "study_questions",
 ]

@@ -6,6 +6,7 @@ migrations, database, backup (the file); diary, plain_text, calendar_dates;
 people, roster with roster_rules (who);
 issues over frozen_forms and kept_questions (what was issued);
 sittings over marked, corrections, results, answers (what was answered, and the marks);
+entering and appeals over corrected_forms and form_marks (answers come in, a key is corrected);
 observed_steps, observations, dated_facts, due, retention (practice and dates);
 certificates over certificate_content and painter_topics;
 person_export, erase over traces, inspector_pack over defused_table (what goes out, who goes out).

@@ -1,6 +1,7 @@
 """Opens the training records: one SQLite file, readable by its owner only, moved forward safely."""
 
 import os
+import shutil
 import sqlite3
 from collections.abc import Iterator
 from contextlib import contextmanager
@@ -15,6 +16,8 @@ FILE_NAME = "training_records.sqlite"
 WAIT_SECONDS = 30
 OWNER_ONLY = 0o600
 OWNER_FOLDER = 0o700
+# bytes that the files beside the records need
+ROOM = 100_000
 # what group and others may do
 OTHERS = 0o077
 
@@ -87,7 +90,13 @@ def _version(connection: sqlite3.Connection) -> int:
 
 @contextmanager
 def writing(connection: sqlite3.Connection) -> Iterator[None]:
-    """Hold the one write lock; all changes inside happen together or not at all."""
+    """Hold the one write lock; all changes inside happen together or not at all.
+
+    Inside a writing that is under way it is part of that one.
+    """
+    if connection.in_transaction:
+        yield
+        return
     connection.execute("BEGIN IMMEDIATE")
     try:
         yield
@@ -118,12 +127,20 @@ def _reason(folder: Path, error: Exception) -> str:
     place = folder.name
     if isinstance(error, FileExistsError | NotADirectoryError):
         return f"'{place}' is a file and cannot hold the records; move it away"
+    if "full" in said or "No space" in said or ("disk I/O" in said and _no_room(folder)):
+        return f"the disk that holds '{place}' is full; nothing was changed"
     if isinstance(error, PermissionError) or "readonly" in said or "unable to open" in said:
         return f"the folder '{place}' cannot be written; check who owns it"
-    if "full" in said or "No space" in said:
-        return f"the disk that holds '{place}' is full; nothing was changed"
     if "malformed" in said or "not a database" in said or "disk image" in said:
         return f"the records in '{place}' are damaged; put a backup in their place"
     if "locked" in said:
         return f"another program kept the records in '{place}' locked; try again"
     return f"the records in '{place}' cannot be used: {said}"
+
+
+def _no_room(folder: Path) -> bool:
+    # a disk without room for the file beside the records is only told as an error of the disk
+    try:
+        return shutil.disk_usage(folder).free < ROOM
+    except OSError:
+        return False

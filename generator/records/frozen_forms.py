@@ -31,6 +31,11 @@ class FrozenForm:
     content: Plain
     person: str = ""
 
+    @property
+    def form_id(self) -> str:
+        """Give the id that the form's papers carry, or nothing for a form without one."""
+        return str(self.content.get("form_id", ""))
+
 
 def keep_form(
     connection: sqlite3.Connection,
@@ -56,8 +61,9 @@ def keep_form(
         for question in (entry[QUESTION] for entry in entries)
     ]
     connection.execute(
-        "INSERT INTO forms (issue, label, person, content, questions) VALUES (?, ?, ?, ?, ?)",
-        (issue, form.label, owner, packed(sheet), numbers_packed(numbers)),
+        "INSERT INTO forms (issue, label, form_id, person, content, questions)"
+        " VALUES (?, ?, ?, ?, ?, ?)",
+        (issue, form.label, form.form_id, owner, packed(sheet), numbers_packed(numbers)),
     )
 
 

@@ -10,6 +10,7 @@ from typing import Any
 from generator.records.database import RecordsRefused, writing
 from generator.records.diary import note
 from generator.records.frozen_forms import FrozenForm, forms_of, keep_form
+from generator.records.issued_before import refuse_issued_before
 from generator.records.kept_questions import items_and_versions, numbers_of
 from generator.records.plain_text import plain_text
 
@@ -52,11 +53,13 @@ def freeze(
 
     versions  the version of each item by its id; the bank's hash stands in where none is known
     The issue stays pending until `papers_written`; a pending issue is finished or dropped when
-    the program runs next. Raises RecordsRefused for a person who is not in the records, or a
-    form that names a person anywhere but in its field `person`.
+    the program runs next. Raises RecordsRefused for a person who is not in the records, for a
+    form that names a person anywhere but in its field `person`, and for one that stands in
+    another issue already.
     """
     row = (blueprint, title, seed, edition, bank_hash, plain_text(settings), at)
     with writing(connection):
+        refuse_issued_before(connection, forms)
         number = connection.execute(
             "INSERT INTO issues (blueprint, title, seed, edition, bank_hash, settings, issued,"
             " state) VALUES (?, ?, ?, ?, ?, ?, ?, 'pending')",
@@ -77,12 +80,15 @@ def papers_written(connection: sqlite3.Connection, number: int) -> None:
         )
 
 
-def drop_pending(connection: sqlite3.Connection, number: int) -> None:
-    """Forget an issue whose papers were never written."""
+def drop_pending(connection: sqlite3.Connection, number: int) -> bool:
+    """Forget an issue whose papers were never written; say whether there was one."""
     with writing(connection):
         where = "(SELECT id FROM issues WHERE id = ? AND state = 'pending')"
         connection.execute(f"DELETE FROM forms WHERE issue IN {where}", (number,))
-        connection.execute("DELETE FROM issues WHERE id = ? AND state = 'pending'", (number,))
+        gone = connection.execute(
+            "DELETE FROM issues WHERE id = ? AND state = 'pending'", (number,)
+        )
+        return gone.rowcount > 0
 
 
 def pending_issues(connection: sqlite3.Connection) -> tuple[int, ...]:

@@ -123,4 +123,9 @@ CREATE INDEX observations_of_person ON observations (person);
 CREATE INDEX certificates_of_person ON certificates (person);
 """
 
-STEPS: tuple[str, ...] = (FIRST,)
+FORM_IDS = """
+ALTER TABLE forms ADD COLUMN form_id TEXT NOT NULL DEFAULT '';
+CREATE INDEX forms_by_id ON forms (form_id);
+"""
+
+STEPS: tuple[str, ...] = (FIRST, FORM_IDS)

@@ -9,7 +9,7 @@ from generator.website.course import Variants
 # and for each thousand characters of its first variant and of the others, which repeat it
 ITEM, FIRST, OTHERS = 371, 16, 66
 # a module's page, and one part of an objective: ten objectives together stay below a page
-PAGE_BYTES = 43_200
+PAGE_BYTES = 42_400
 PART_BYTES = 4_700
 
 

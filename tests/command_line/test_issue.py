@@ -5,45 +5,97 @@ from pathlib import Path
 
 import pytest
 
-from tests.bank.small_bank import REPOSITORY, put, small_project
+from generator.command_line.project import Project, bank_hash
+from generator.records import open_records
+from generator.records.issued_before import all_issues
+from generator.records.issues import exposure, issue_of
+from tests.bank.small_bank import put
+from tests.command_line.issue_project import ISSUE, issuing_project, printed
 from tests.command_line.running import misuse, run
 
-FONTS = Path("site_theme") / "fonts_print"
-ISSUE = ("issue", "quick_check", "--seed", "spring")
+
+def records_of(root: Path):
+    """Open the records of a project."""
+    return open_records(root / "records")
 
 
 @pytest.fixture
 def root(tmp_path: Path) -> Path:
-    root = small_project(tmp_path)
-    shutil.copytree(REPOSITORY / FONTS, root / FONTS)
-    return root
+    return issuing_project(tmp_path)
 
 
-def printed(root: Path) -> dict[str, bytes]:
-    folder = root / "printed"
-    return {p.name: p.read_bytes() for p in folder.iterdir()} if folder.is_dir() else {}
-
-
-def test_a_form_is_a_paper_a_sheet_and_a_key(root: Path) -> None:
+def test_an_issue_is_papers_keys_and_a_table_for_the_answers(root: Path) -> None:
     result = run(root, *ISSUE, "--forms", "2")
     assert result.exit_code == 0, result.output
-    names = [
+    papers = [
         f"quick_check-{form}-{part}.pdf"
         for form in "AB"
-        for part in ("questions", "answer-sheet", "key")
+        for part in ("questions", "answer-sheet", "key", "feedback")
     ]
-    assert result.stdout.splitlines() == [f"printed/{name}" for name in names]
+    names = [*papers, "class-key.pdf", "answers.csv"]
+    assert result.stdout.splitlines() == [f"printed/issue-1/{name}" for name in names]
     files = printed(root)
-    assert set(files) == set(names)
-    assert all(data.startswith(b"%PDF-") for data in files.values())
-    assert [path.name for path in root.iterdir() if path.name.startswith(".")] == []
+    assert set(files) == {f"issue-1/{name}" for name in names}
+    papers = [data for name, data in files.items() if name.endswith(".pdf")]
+    assert all(data.startswith(b"%PDF-") for data in papers)
+    assert [path.name for path in root.rglob(".*")] == []
 
 
-def test_the_same_seed_writes_the_same_bytes(root: Path) -> None:
+def test_the_table_for_the_answers_has_a_row_for_each_form_with_its_id(root: Path) -> None:
+    run(root, *ISSUE, "--forms", "2")
+    head, *rows = printed(root)["issue-1/answers.csv"].decode("utf-8").splitlines()
+    with records_of(root) as connection:
+        forms = issue_of(connection, 1).forms
+    assert head.startswith("form,label,person,1,2")
+    assert [row.split(",")[0] for row in rows] == [form.form_id for form in forms]
+
+
+def test_what_was_issued_is_in_the_records_before_anybody_sits_it(root: Path) -> None:
+    run(root, *ISSUE, "--forms", "2")
+    with records_of(root) as connection:
+        issue = issue_of(connection, 1)
+        assert set(exposure(connection).values()) <= {1, 2}
+    assert (issue.state, issue.seed, [f.label for f in issue.forms]) == (
+        "issued",
+        "spring",
+        ["A", "B"],
+    )
+    assert all(entry["question"]["key"] for f in issue.forms for entry in f.content["questions"])
+    assert issue.bank_hash == bank_hash(Project(root))
+
+
+def test_records_and_papers_are_for_their_owner_only(root: Path) -> None:
+    run(root, *ISSUE)
+    for folder in (root / "records", root / "printed" / "issue-1"):
+        assert folder.stat().st_mode & 0o077 == 0
+
+
+def test_the_same_seed_writes_the_same_bytes_and_no_second_issue(root: Path) -> None:
     run(root, *ISSUE)
     first = printed(root)
-    run(root, *ISSUE)
+    again = run(root, *ISSUE)
     assert printed(root) == first
+    assert "issue 1 has these papers already" in again.stderr
+    with records_of(root) as connection:
+        assert len(all_issues(connection)) == 1
+
+
+def test_the_same_seed_in_another_shop_gives_the_same_papers(root: Path, tmp_path: Path) -> None:
+    other = tmp_path / "other"
+    shutil.copytree(root, other)
+    run(root, *ISSUE)
+    run(other, *ISSUE)
+    assert printed(other) == printed(root)
+
+
+def test_another_seed_is_another_issue_and_leaves_the_first_as_it_was(root: Path) -> None:
+    run(root, *ISSUE)
+    first = printed(root)
+    result = run(root, "issue", "quick_check", "--seed", "summer")
+    assert result.exit_code == 0, result.output
+    files = printed(root)
+    assert first.items() <= files.items()
+    assert "issue-2/quick_check-A-questions.pdf" in files
 
 
 @pytest.mark.parametrize(
@@ -109,16 +161,17 @@ def test_a_file_in_the_place_of_the_folder_is_one_sentence(root: Path) -> None:
     assert result.stderr.count("\n") == 1
 
 
-ROSTER = "code,name\nApprentice 01,Ann\nApprentice 02,\nApprentice 03,Cat\n"
-
-
 def test_a_roster_gives_each_person_a_form(root: Path) -> None:
-    (root / "people.csv").write_text(ROSTER, "utf-8")
     result = run(root, *ISSUE, "--roster", "people.csv")
     assert result.exit_code == 0, result.output
-    assert len(result.stdout.splitlines()) == 9
-    assert "form B: Apprentice 02" in result.stderr.splitlines()
-    assert "repeat" in result.stderr.splitlines()[-1]
+    keys = [line for line in result.stdout.splitlines() if line.endswith("-key.pdf")]
+    assert len(keys) == 3 + 1
+    with records_of(root) as connection:
+        forms = issue_of(connection, 1).forms
+    assert [form.person for form in forms] == ["Apprentice 01", "Apprentice 02", "Apprentice 03"]
+    assert f"form B, {forms[1].form_id}: Apprentice 02" in result.stderr.splitlines()
+    assert "repeat" in result.stderr.splitlines()[-2]
+    assert result.stderr.splitlines()[-1] == "issue 1 is in the records"
     # no name and no code of a person stands in a file name
     assert all("pprentice" not in name and "Ann" not in name for name in printed(root))
 
@@ -149,7 +202,6 @@ def test_an_empty_or_unreadable_roster_writes_nothing(root: Path, data: bytes, s
 
 
 def test_forms_and_roster_together_are_misuse(root: Path) -> None:
-    (root / "people.csv").write_text(ROSTER, "utf-8")
     said = misuse(root, *ISSUE, "--forms", "2", "--roster", "people.csv")
     assert said == "give --forms or --roster, not both; a roster has a form a person"
     assert printed(root) == {}

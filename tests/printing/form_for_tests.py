@@ -271,3 +271,14 @@ def full_form() -> dict[str, Any]:
     """Give a form of twenty questions with every kind in it."""
     choices = (CHOICE, NUMERIC, MULTIPLE, ORDER, MATCH)
     return form_of(*KINDS, *choices, *choices, CHOICE, CHOICE, NUMERIC, WRITTEN)
+
+
+def issued_form() -> dict[str, Any]:
+    """Give the full form with all that an issue adds: id, gate, luck and mastery."""
+    return full_form() | {
+        "form_id": "3F7KQ2MZ",
+        "gate": [2, 7, 12],
+        "person": "",
+        "guesser_passes": 0.00024,
+        "mastery_marks": 21,
+    }

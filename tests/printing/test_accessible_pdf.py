@@ -6,11 +6,26 @@ from io import BytesIO
 import pytest
 from pypdf import PdfReader
 
-from generator.printing import answer_key, answer_sheet, question_paper
-from tests.printing.form_for_tests import full_form
+from generator.printing import (
+    answer_key,
+    answer_sheet,
+    class_key,
+    feedback_sheet,
+    marking_guide,
+    question_paper,
+)
+from tests.printing.form_for_tests import full_form, issued_form
 from tests.printing.pdf_reading import FONTS, font_descriptors, page_texts, tags
 
-PAPERS = (question_paper, answer_sheet, answer_key)
+
+def class_key_of_one(form, **more):
+    return class_key([form], **more)
+
+
+PAPERS = (
+    *(question_paper, answer_sheet, answer_key),
+    *(class_key_of_one, marking_guide, feedback_sheet),
+)
 EVERY = pytest.mark.parametrize("paper", PAPERS, ids=lambda paper: paper.__name__)
 
 
@@ -21,7 +36,7 @@ def test_a_paper_is_marked_as_tagged_with_language_and_shown_title(paper):
     assert root["/MarkInfo"]["/Marked"]
     assert root["/Lang"] == "en"
     assert "Film build and filler check" in reader.metadata.title
-    assert "form A" in reader.metadata.title
+    assert ("form A" in reader.metadata.title) == (paper is not class_key_of_one)
     assert root["/ViewerPreferences"]["/DisplayDocTitle"]
 
 
@@ -65,8 +80,8 @@ def test_the_same_form_gives_the_same_bytes(paper, large):
 def test_pages_have_the_size_of_the_paper(paper, size, width, height):
     """A4 by ISO 216; US Letter is 8.5 by 11 inches."""
     for page in PdfReader(BytesIO(paper(full_form(), paper=size, fonts=FONTS))).pages:
-        assert float(page.mediabox.width) == pytest.approx(width, abs=0.1)
-        assert float(page.mediabox.height) == pytest.approx(height, abs=0.1)
+        sides = sorted(float(side) for side in (page.mediabox.width, page.mediabox.height))
+        assert sides == pytest.approx([width, height], abs=0.1)
 
 
 @EVERY
@@ -76,6 +91,14 @@ def test_every_page_has_form_edition_seed_and_its_own_number(paper, large):
     for number, text in enumerate(pages, 1):
         assert "Form A Edition 1 Seed 2026-spec" in text
         assert f"Page {number} of {len(pages)}" in text
+
+
+@pytest.mark.parametrize("paper", [p for p in PAPERS if p is not class_key_of_one])
+@pytest.mark.parametrize("large", [False, True])
+def test_every_page_of_an_issued_form_carries_its_id(paper, large):
+    document = paper(issued_form(), paper="letter", fonts=FONTS, large_print=large)
+    for text in page_texts(document):
+        assert "Id 3F7KQ2MZ" in text
 
 
 @pytest.mark.parametrize("paper", [question_paper, answer_key])

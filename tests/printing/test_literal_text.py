@@ -58,8 +58,8 @@ def test_working_and_sources_come_out_literally(text):
         "key": NUMERIC["key"] | {"working": [text], "band_text": text, "shown": text},
     }
     shown = whole_text(answer_key(form_of(question), paper="a4", fonts=FONTS))
-    # Source, working, band, key and its line in the list at the top.
-    assert squeezed(shown).count(squeezed(text)) == 5
+    # Source, working, key and band, and both again in the list at the top.
+    assert squeezed(shown).count(squeezed(text)) == 6
 
 
 @settings(max_examples=25, deadline=None)
@@ -85,7 +85,7 @@ def test_texts_of_many_blocks_print_wherever_blocks_are_allowed():
     number = NUMERIC | {"stem": blocks, "caution": blocks}
     number["key"] = NUMERIC["key"] | {"says": blocks}
     written = WRITTEN | {"key": WRITTEN["key"] | {"model": blocks}}
-    form = form_of(number, written, cautions=[blocks])
+    form = form_of(number, written, cautions=[blocks + "\n\nFor all."])
     on_paper = whole_text(question_paper(form, paper="a4", fonts=FONTS))
     on_key = whole_text(answer_key(form, paper="a4", fonts=FONTS))
     # Form caution, stem and caution; then stem, caution, feedback and model answer.

@@ -1,11 +1,29 @@
 """The question paper shows all questions, and nothing of the key."""
 
 import copy
+from io import BytesIO
 
 import pytest
+from pypdf import PdfReader
 
-from generator.printing import PrintingRefused, answer_key, answer_sheet, question_paper
-from tests.printing.form_for_tests import CHOICE, KINDS, SECRETS, WRITTEN, form_of, full_form
+from generator.printing import (
+    PrintingRefused,
+    answer_key,
+    answer_sheet,
+    feedback_sheet,
+    question_paper,
+)
+from tests.printing.form_for_tests import (
+    CHOICE,
+    KINDS,
+    MULTIPLE,
+    NUMERIC,
+    SECRETS,
+    WRITTEN,
+    form_of,
+    full_form,
+    issued_form,
+)
 from tests.printing.pdf_reading import FONTS, page_texts, squeezed, whole_text
 
 
@@ -37,16 +55,21 @@ def _with_another_key(form):
     return changed
 
 
-@pytest.mark.parametrize("made", [question_paper, answer_sheet])
+FOR_LEARNERS = pytest.mark.parametrize("made", [question_paper, answer_sheet, feedback_sheet])
+
+
+@FOR_LEARNERS
 def test_what_the_learner_gets_does_not_depend_on_the_key(made):
     form, other = form_of(*KINDS), _with_another_key(form_of(*KINDS))
     assert other != form
     assert made(form, paper="a4", fonts=FONTS) == made(other, paper="a4", fonts=FONTS)
 
 
-@pytest.mark.parametrize("made", [question_paper, answer_sheet])
-def test_no_secret_of_the_key_is_on_the_page(made):
-    text = squeezed(whole_text(made(full_form(), paper="a4", fonts=FONTS)))
+@FOR_LEARNERS
+@pytest.mark.parametrize("large", [False, True])
+def test_no_secret_of_the_key_is_on_the_page(made, large):
+    form = issued_form()
+    text = squeezed(whole_text(made(form, paper="a4", fonts=FONTS, large_print=large)))
     assert [secret for secret in SECRETS if squeezed(secret) in text] == []
 
 
@@ -103,6 +126,70 @@ def test_one_question_with_one_mark_is_counted_in_the_singular():
     text = whole_text(_paper(form))
     assert "Time: 1 minute." in text
     assert "There is 1 question worth 1 mark together. You pass with 1 mark (100 %)." in text
+
+
+def test_the_gate_is_stated_with_the_rules_and_at_its_questions():
+    pages = page_texts(_paper(issued_form()))
+    assert (
+        "Questions 2, 7 and 12 must be right. Missing one means not passed, whatever the marks. "
+        "Part of the marks is not enough. The sign is MUST BE RIGHT."
+    ) in pages[0]
+    text = " ".join(pages)
+    for number in range(1, 21):
+        signed = f"Question {number} MUST BE RIGHT" in text
+        assert signed == (number in (2, 7, 12)), number
+
+
+def test_a_gate_of_one_question_is_stated_in_the_singular_and_none_not_at_all():
+    text = whole_text(_paper(form_of(CHOICE, CHOICE, gate=[2])))
+    assert "Question 2 must be right. Missing it means not passed, whatever the marks." in text
+    assert "Question 2 MUST BE RIGHT" in text
+    assert "MUST BE RIGHT" not in whole_text(_paper(form_of(CHOICE, gate=[])))
+
+
+def test_how_wrong_ticks_count_is_said_where_several_answers_can_be_right():
+    """As generator.marking takes it: right ticks less wrong ones, never below 0."""
+    rule = "each wrong one you mark cancels a right one. No question goes below 0."
+    assert rule in whole_text(_paper(form_of(MULTIPLE)))
+    assert rule not in whole_text(_paper(form_of(CHOICE)))
+
+
+def test_a_paper_for_a_person_names_them_and_asks_for_no_name():
+    text = whole_text(_paper(form_of(CHOICE, person="Apprentice 07")))
+    assert "For Apprentice 07" in text
+    assert "Name" not in text
+
+
+def test_cautions_of_questions_leave_the_first_page_to_the_questions():
+    cautioned = [CHOICE | {"caution": f"Caution {number} of the bay."} for number in range(40)]
+    cautions = [question["caution"] for question in cautioned]
+    pages = page_texts(_paper(form_of(*cautioned, cautions=cautions)))
+    assert "A caution stands with the question it belongs to." in pages[0]
+    assert "Question 1 " in pages[0]
+    for caution in cautions:
+        assert sum(page.count(caution) for page in pages) == 1
+
+
+def test_many_cautions_of_the_whole_paper_run_over_pages_and_none_is_lost():
+    cautions = [
+        f"Bay rule {number}: keep the doors shut while paint dries." for number in range(60)
+    ]
+    text = whole_text(_paper(form_of(CHOICE, cautions=cautions)))
+    assert all(caution in text for caution in cautions)
+
+
+@pytest.mark.parametrize(("large", "room"), [(False, 25), (True, 36)])
+def test_a_number_has_an_empty_box_to_work_in(large, room):
+    heights = {}
+
+    def note(text, matrix, text_matrix, _font, _size):
+        heights.setdefault(text.strip(), text_matrix[5] * matrix[3] + matrix[5])
+
+    document = _paper(form_of(NUMERIC | {"sheet": None, "caution": None}), large_print=large)
+    for page in PdfReader(BytesIO(document)).pages:
+        page.extract_text(visitor_text=note)
+    millimetres = abs(heights["Working"] - heights["Answer"]) * 25.4 / 72
+    assert millimetres > room
 
 
 def test_cautions_carry_the_word_and_not_a_colour_alone():

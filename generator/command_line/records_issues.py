@@ -1,0 +1,60 @@
+"""`guidecoat records issues`, `print-again` and `void`."""
+
+import click
+
+from generator.command_line.clock import now
+from generator.command_line.issue_papers import finish_pending, print_again
+from generator.command_line.project import counted
+from generator.command_line.records_desk import records_here
+from generator.printing import PrintingRefused
+from generator.records.issued_before import all_issues
+from generator.records.issues import void as take_out
+
+# SQLite holds no larger row number; nobody issues so many
+MOST = 2**31
+
+
+@click.command()
+def issues() -> None:
+    """List what was issued, newest last.
+
+    Example: guidecoat records issues
+    """
+    with records_here() as (connection, project):
+        finish_pending(project, connection)
+        for line in all_issues(connection):
+            forms = counted(line.forms, "form")
+            said = f"issue {line.number}: {line.blueprint}, {line.issued[:10]}, {forms}, "
+            said += f"{line.sittings} answered"
+            click.echo(said + (f"; voided: {line.void_reason}" if line.voided else ""))
+
+
+@click.command("print-again")
+@click.argument("number", type=click.IntRange(1, MOST), metavar="ISSUE")
+def again(number: int) -> None:
+    """Write the papers of an issue again, byte by byte as they were.
+
+    Example: guidecoat records print-again 3
+    """
+    with records_here() as (connection, project):
+        try:
+            written = print_again(project, connection, number)
+        except PrintingRefused as error:
+            raise click.ClickException(f"the papers could not be set: {error}") from error
+    for path in written:
+        click.echo(path.relative_to(project.root))
+
+
+@click.command()
+@click.argument("number", type=click.IntRange(1, MOST), metavar="ISSUE")
+@click.option("--reason", required=True, help="Why; it stays in the records.")
+def void(number: int, reason: str) -> None:
+    """Take an issue out of use: it takes no more answers, and its results no longer count.
+
+    Example: guidecoat records void 3 --reason "the papers were left in the canteen"
+
+    Papers and answers stay in the records. Shred the printed ones.
+    """
+    with records_here() as (connection, _):
+        take_out(connection, number, reason, now())
+    click.echo(f"issue {number} is voided")
