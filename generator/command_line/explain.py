@@ -4,10 +4,10 @@ import click
 
 from generator.bank.checks import RULES
 from generator.diagnostics import did_you_mean
-from generator.marking import TABLE_RULES
+from generator.marking import ISSUED_RULES, TABLE_RULES
 from generator.records import ROSTER_RULES
 
-_ALL = {**RULES, **TABLE_RULES, **ROSTER_RULES}
+_ALL = {**RULES, **TABLE_RULES, **ISSUED_RULES, **ROSTER_RULES}
 
 
 @click.command()

@@ -7,7 +7,7 @@ from typing import Any
 
 import click
 
-from generator.command_line.papers import PaperSettings, issue_files
+from generator.command_line.papers import ANSWERS, PaperSettings, issue_files
 from generator.command_line.project import Project
 from generator.command_line.writing import write_files
 from generator.printing import PrintingRefused
@@ -37,9 +37,12 @@ def write_papers(
 ) -> tuple[Path, ...]:
     """Write the files of an issue that is kept already, and say so in the records.
 
-    When the disk refuses them, a new issue is taken out of the records again.
+    A table that somebody has begun to fill in stays as it is. When the disk refuses the files, a
+    new issue is taken out of the records again.
     """
     folder = project.issue_folder(number)
+    if (folder / ANSWERS).exists():
+        files = {name: data for name, data in files.items() if name != ANSWERS}
     try:
         folder.mkdir(mode=OWNER_FOLDER, parents=True, exist_ok=True)
         written = write_files(folder, files)

@@ -20,6 +20,8 @@ from generator.website.sitting import sitting_page
 Plain = Mapping[str, Any]
 _SHEETS = (("questions", question_paper), ("answer-sheet", answer_sheet), ("key", answer_key))
 _AFTERWARDS = (("feedback", feedback_sheet), ("marking-guide", marking_guide))
+# filled in by hand, so never written over
+ANSWERS = "answers.csv"
 
 
 @dataclass(frozen=True, slots=True)
@@ -58,7 +60,7 @@ def issue_files(
         if settings.on_screen:
             files[f"{_start(form)}-on-screen.html"] = sitting_page(form, fonts=project.fonts)
     files["class-key.pdf"] = class_key(forms, **_layout(project, settings))
-    files["answers.csv"] = answer_table(forms).encode("utf-8")
+    files[ANSWERS] = answer_table(forms).encode("utf-8")
     return files
 
 

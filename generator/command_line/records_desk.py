@@ -11,6 +11,7 @@ from generator.bank import Bank, load_bank
 from generator.command_line.clock import Day
 from generator.command_line.project import Project, find_project, stop_with
 from generator.records import Records, RecordsRefused, open_records
+from generator.records.database import FILE_NAME
 
 F = TypeVar("F", bound=Callable[..., Any])
 
@@ -29,6 +30,17 @@ def records_here() -> Iterator[tuple[Records, Project]]:
             yield connection, project
     except RecordsRefused as refused:
         raise click.ClickException(str(refused)) from refused
+
+
+@contextmanager
+def issued_records() -> Iterator[Records]:
+    """Open the records in which papers stand already; none are made where there are none."""
+    if not (records_folder(find_project()) / FILE_NAME).exists():
+        raise click.ClickException(
+            "there are no records here yet; `guidecoat issue` keeps each paper that it writes"
+        )
+    with records_here() as (connection, _):
+        yield connection
 
 
 def readable_bank(project: Project) -> Bank:

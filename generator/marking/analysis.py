@@ -104,7 +104,7 @@ def analyse(
         kr21=kr21(scores),
         sem=error_of_measurement(scores, consistency),
         items=tuple(
-            _item(scores, place, (chosen or {}).get(name), (key or {}).get(name, ""))
+            item_analysis(scores, place, (chosen or {}).get(name), (key or {}).get(name, ""))
             for place, name in enumerate(scores.items)
         ),
         decision=None if cut is None else decision_at(scores, cut, consistency),
@@ -115,7 +115,13 @@ NOBODY = Figure(None, "nobody took the test")
 TOO_FEW = Figure(None, "it takes two people")
 
 
-def _item(scores: Scores, place: int, chosen: Sequence[str] | None, key: str) -> ItemAnalysis:
+def item_analysis(
+    scores: Scores, place: int, chosen: Sequence[str] | None = None, key: str = ""
+) -> ItemAnalysis:
+    """Analyse the item at a place of a table.
+
+    chosen  what each person answered to it, where options are to be looked at
+    """
     column, most, people = scores.columns[place], scores.most[place], scores.people
     rest = correlation(column, scores.rest(place))
     options = option_uses(scores, place, chosen, key) if chosen is not None else ()

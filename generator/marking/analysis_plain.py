@@ -21,11 +21,12 @@ def analysis_as_plain(analysis: ClassAnalysis) -> Plain:
         **_values(analysis, _FIGURES),
         "reasons": _reasons(analysis, _FIGURES),
         "decision": _decision(analysis.decision),
-        "items": [_item(item) for item in analysis.items],
+        "items": [item_as_plain(item) for item in analysis.items],
     }
 
 
-def _item(item: ItemAnalysis) -> Plain:
+def item_as_plain(item: ItemAnalysis) -> Plain:
+    """Give the JSON form of one item, as `analysis_as_plain` gives it."""
     return {
         "name": item.name,
         "right": item.right,

@@ -7,6 +7,7 @@ from typing import Any
 
 from generator.marking.figures import significant_figures
 from generator.marking.mark import Finding, Mark, marked, not_marked
+from generator.marking.response import CannotMark
 from generator.marking.typed_number import TypedNumber, read_typed
 from generator.marking.unit_words import APART, measures_alike, plain_spelling, unit_of_text
 from generator.quantities import UNITS, Band, Unit, short_number, short_quantity
@@ -35,9 +36,23 @@ def mark_numeric(key: Mapping[str, Any], text: str) -> Mark:
         return not_marked("illegible", Finding("reading", text, said))
     if converted.value is None:
         return marked(Fraction(0), converted.notes)
-    if _band(key).holds(converted.value):
+    if _accepted(key, converted.value):
         return marked(Fraction(1), notes=(*converted.notes, *_figures(typed, key)))
     return marked(Fraction(0), _reasons(key, typed, converted.value), converted.notes)
+
+
+def number_in_asked_unit(key: Mapping[str, Any], text: str) -> Fraction:
+    """Read a number, with or without a unit, in the unit of a question.
+
+    Raises CannotMark for a text that is no number, or one that measures something else.
+    """
+    typed = read_typed(text)
+    if isinstance(typed, str):
+        raise CannotMark(f"'{text}' is not a number that can be read")
+    converted = _convert(typed, key)
+    if converted is None or converted.value is None:
+        raise CannotMark(f"'{text}' is not in {key['unit_symbol'] or 'a bare number'}")
+    return converted.value
 
 
 def _convert(typed: TypedNumber, key: Mapping[str, Any]) -> _Converted | None:
@@ -73,13 +88,18 @@ def _kind(unit: Unit) -> str:
 
 def _reasons(key: Mapping[str, Any], typed: TypedNumber, value: Fraction) -> list[Finding]:
     """Give the slip that leads to a wrong number, or say that only the unit is wrong."""
-    if value != typed.value and _band(key).holds(typed.value):
+    if value != typed.value and _accepted(key, typed.value):
         text = f"The number fits, but in {key['unit_symbol'] or 'no unit'}, not in {typed.unit}."
         return [Finding("unit", typed.unit, text)]
     for slip in key["slips"]:
         if _band(slip).holds(value):
             return [Finding("slip", slip["shown"], slip["says"])]
     return []
+
+
+def _accepted(key: Mapping[str, Any], value: Fraction) -> bool:
+    """Say whether a number is in the band of the key, or in one that a correction added."""
+    return any(_band(ends).holds(value) for ends in (key, *key.get("also", ())))
 
 
 def _band(ends: Mapping[str, Any]) -> Band:

@@ -18,7 +18,7 @@ def table_problems(rows: Sequence[Row], path: str) -> Iterator[Problem]:
     header, *body = rows
     yield from _named(header[1:], "item")
     yield from _named([row[0] for row in body], "person")
-    yield from _widths(body, len(header))
+    yield from width_problems(rows)
     yield from _formulas(cell for row in rows for cell in row)
 
 
@@ -31,7 +31,7 @@ def key_problems(rows: Sequence[Row], path: str) -> Iterator[Problem]:
     if len(rows) == 1:
         yield error(rows[0][0].place, "empty-table", "the key has no item")
     yield from _named([row[0] for row in rows[1:]], "item")
-    yield from _widths(rows[1:], len(KEY_COLUMNS))
+    yield from width_problems(rows)
     for row in rows[1:]:
         if len(row) == len(KEY_COLUMNS) and not row[1].text:
             yield error(row[1].place, "empty-key", f"item '{row[0].text}' has no key")
@@ -54,8 +54,10 @@ def _named(cells: Iterable[Cell], what: str) -> Iterator[Problem]:
             first[cell.text] = cell.place
 
 
-def _widths(rows: Iterable[Row], width: int) -> Iterator[Problem]:
-    for row in rows:
+def width_problems(rows: Sequence[Row]) -> Iterator[Problem]:
+    """Give the rows that have other cells than the header has."""
+    width = len(rows[0])
+    for row in rows[1:]:
         if len(row) != width:
             message = f"this row has {len(row)} cells, the header has {width}"
             yield error(row[0].place, "ragged-row", message, "an answer left out is an empty cell")

@@ -34,6 +34,7 @@ class Entered:
 
     responses  as they are kept: with the marks of written answers that were there before
     written    texts of written answers, for the marker to read; they are not kept
+    over       minutes past the time of the form; not kept either
     """
 
     form: IssuedForm
@@ -41,6 +42,7 @@ class Entered:
     responses: Responses
     mark: FormMark
     written: Mapping[int, str] = field(default_factory=dict)
+    over: int = 0
 
     @property
     def issue(self) -> int:
@@ -92,7 +94,7 @@ def _entered(
     before = earlier_responses(connection, form, person)
     responses = completed(form.content, before, paper.responses)
     mark = mark_form(form.content, responses)
-    return Entered(form, person, responses, mark, paper.written)
+    return Entered(form, person, responses, mark, paper.written, paper.over)
 
 
 def _new(entered: Entered) -> NewSitting:

@@ -1,4 +1,4 @@
-"""Time every records command, with its memory, over 5,000 people with 20 results each.
+"""Time every command that uses the records, with its memory: 5,000 people with 20 results each.
 
 Run it by `python tests/benchmarks/bench_records.py`. It fills a folder first, which takes minutes;
 name a folder to fill it once and use it again.
@@ -6,6 +6,7 @@ name a folder to fill it once and use it again.
 Each result is a paper of 20 questions with its answers, marks and findings.
 """
 
+import csv
 import os
 import random
 import shutil
@@ -14,12 +15,16 @@ import tempfile
 import time
 from collections.abc import Iterator, Sequence
 from fractions import Fraction
+from io import StringIO
 from pathlib import Path
 from typing import Any
+
+import openpyxl
 
 ROOT = Path(__file__).parents[2]
 sys.path.insert(0, str(ROOT))
 
+from generator.marking import answer_table  # noqa: E402
 from generator.records import Person, open_records  # noqa: E402
 from generator.records.answers import shares_of_items  # noqa: E402
 from generator.records.dated_facts import DatedFact, add_fact  # noqa: E402
@@ -50,6 +55,8 @@ def question(item: int, variant: int) -> dict[str, Any]:
         "objective": OBJECTIVES[item % 4],
         "kind": "choice",
         "stem": f"Item {item} with the numbers of variant {variant}. {SAYS} {SAYS}",
+        "sheet": None,
+        "table": None,
         "sources": [{"tag": "common_practice", "key": "", "text": "Common practice"}],
         "key": {"options": options},
     }
@@ -66,7 +73,9 @@ def form(label: str, person: str, chance: random.Random) -> FrozenForm:
         for n, i in enumerate(items, start=1)
     ]
     head = {"title": "Paper", "form": label, "seed": "s", "edition": "1", "person": person}
-    return FrozenForm(label, {**head, "questions": entries}, person)
+    head["form_id"] = "".join(chance.choices("0123456789ABCDEFGHJKMNPQRSTVWXYZ", k=8))
+    cut = {"marks": QUESTIONS, "pass_percent": 80, "pass_marks": 16, "gate": [1, 2]}
+    return FrozenForm(label, {**head, **cut, "questions": entries}, person)
 
 
 def sitting(label: str, chance: random.Random) -> NewSitting:
@@ -106,6 +115,16 @@ def one_class(
     """Issue and mark one paper for a class; give the seconds of each."""
     forms = [form(str(n), person.code, chance) for n, person in enumerate(people)]
     start = time.perf_counter()
+    number = issue_forms(connection, forms, paper)
+    between = time.perf_counter()
+    answers = [sitting(form.label, chance) for form in forms]
+    middle = time.perf_counter()
+    keep_sittings(connection, number, answers, AT)
+    return between - start, time.perf_counter() - middle
+
+
+def issue_forms(connection: Any, forms: Sequence[FrozenForm], paper: int) -> int:
+    """Issue the forms of a class and give the number of the issue."""
     number = freeze(
         connection,
         blueprint=f"paper_{paper}",
@@ -118,11 +137,7 @@ def one_class(
         at=AT,
     )
     papers_written(connection, number)
-    between = time.perf_counter()
-    answers = [sitting(form.label, chance) for form in forms]
-    middle = time.perf_counter()
-    keep_sittings(connection, number, answers, AT)
-    return between - start, time.perf_counter() - middle
+    return number
 
 
 COMMANDS: tuple[tuple[str, ...], ...] = (
@@ -142,7 +157,7 @@ COMMANDS: tuple[tuple[str, ...], ...] = (
 )
 
 
-def run(root: Path, words: Sequence[str]) -> tuple[float, float, float]:
+def run(root: Path, words: Sequence[str], expected: int = 0) -> tuple[float, float, float]:
     """Run a command in a project; give seconds, seconds of the processor, and most memory in MB."""
     start = time.perf_counter()
     child = os.fork()
@@ -151,10 +166,10 @@ def run(root: Path, words: Sequence[str]) -> tuple[float, float, float]:
         os.environ["PYTHONPATH"] = str(ROOT)
         os.dup2(os.open(os.devnull, os.O_WRONLY), 1)
         os.dup2(1, 2)
-        os.execv(sys.executable, [sys.executable, "-m", "generator", "records", *words])
+        os.execv(sys.executable, [sys.executable, "-m", "generator", *words])
     _, status, used = os.wait4(child, 0)
-    if status:
-        raise SystemExit(f"'records {' '.join(words)}' failed")
+    if os.waitstatus_to_exitcode(status) != expected:
+        raise SystemExit(f"'{' '.join(words)}' did not end with {expected}")
     seconds = time.perf_counter() - start
     return seconds, used.ru_utime + used.ru_stime, used.ru_maxrss / 1024
 
@@ -162,7 +177,34 @@ def run(root: Path, words: Sequence[str]) -> tuple[float, float, float]:
 def measured(root: Path) -> Iterator[tuple[str, float, float, float]]:
     """Give name, seconds, processor seconds and MB of every command, run one after the other."""
     for words in COMMANDS:
-        yield words[0], *run(root, words)
+        yield words[0], *run(root, ("records", *words))
+    number = tables_to_mark(root)
+    yield "mark 200 papers", *run(root, ("mark", "answers.csv"))
+    yield "mark them again", *run(root, ("mark", "answers.csv"))
+    yield "mark a workbook", *run(root, ("mark", "answers.xlsx"))
+    yield "refuse 200 papers", *run(root, ("mark", "strange.csv"), 1)
+    which = ("--form", "0", "--question", "1", "--leave-out", "--reason", "unclear", "--yes")
+    yield "correct", *run(root, ("correct", str(number), *which))
+
+
+def tables_to_mark(root: Path) -> int:
+    """Issue papers to a class and write its answers as tables; give the number of the issue."""
+    chance = random.Random(3)
+    labels = [str(n) for n in range(CLASS)]
+    forms = [form(label, f"Apprentice {200 + int(label):04}", chance) for label in labels]
+    with open_records(root / "records") as connection:
+        number = issue_forms(connection, forms, 98)
+    rows = list(csv.reader(StringIO(answer_table([form.content for form in forms]))))
+    filled = [rows[0], *([*row[:3], *"ABBCB" * (QUESTIONS // 5)] for row in rows[1:])]
+    strange = [rows[0], *([f"{row[0][:6]}ZZ", *row[1:]] for row in filled[1:])]
+    for name, cells in (("answers.csv", filled), ("strange.csv", strange)):
+        with (root / name).open("w", encoding="utf-8", newline="") as file:
+            csv.writer(file).writerows(cells)
+    book = openpyxl.Workbook()
+    for row in filled:
+        book.active.append(row)
+    book.save(root / "answers.xlsx")
+    return number
 
 
 def inside(root: Path) -> Iterator[tuple[str, float]]:

@@ -5,15 +5,15 @@ from pathlib import Path
 import pytest
 
 from generator.bank.checks import RULES
-from generator.marking import TABLE_RULES
+from generator.marking import ISSUED_RULES, TABLE_RULES
 from generator.records import ROSTER_RULES
 from tests.command_line.running import misuse, run
 
-ALL = {**RULES, **TABLE_RULES, **ROSTER_RULES}
+ALL = {**RULES, **TABLE_RULES, **ISSUED_RULES, **ROSTER_RULES}
 
 
 def test_no_rule_of_bank_tables_or_rosters_hides_another() -> None:
-    assert len(ALL) == len(RULES) + len(TABLE_RULES) + len(ROSTER_RULES)
+    assert len(ALL) == sum(map(len, (RULES, TABLE_RULES, ISSUED_RULES, ROSTER_RULES)))
 
 
 @pytest.mark.parametrize("rule", ALL)

@@ -2,6 +2,7 @@
 
 import errno
 from pathlib import Path
+from shutil import disk_usage
 
 import pytest
 
@@ -10,6 +11,7 @@ from generator.records import open_records
 from generator.records.issues import issue_of, pending_issues
 from tests.command_line.issue_project import ISSUE, issuing_project, printed
 from tests.command_line.running import misuse, run
+from tests.records.small_disk import small_disk as small_disk
 
 
 @pytest.fixture
@@ -36,6 +38,20 @@ def test_papers_are_printed_again_byte_by_byte_whatever_they_were_printed_with(
     result = run(root, "records", "print-again", "1")
     assert result.exit_code == 0, result.output
     assert printed(root) == first
+
+
+@pytest.mark.parametrize("command", [("records", "print-again", "1"), ISSUE])
+def test_a_table_that_is_being_filled_in_is_never_written_over(
+    root: Path, command: tuple[str, ...]
+) -> None:
+    run(root, *ISSUE)
+    answers = root / "printed" / "issue-1" / "answers.csv"
+    answers.write_text(answers.read_text("utf-8").replace(",,", ",B,", 1), "utf-8")
+    filled = answers.read_bytes()
+    result = run(root, *command)
+    assert result.exit_code == 0
+    assert answers.read_bytes() == filled
+    assert "answers.csv" not in result.stdout
 
 
 def test_papers_are_printed_again_after_the_bank_has_changed(root: Path) -> None:
@@ -128,6 +144,19 @@ def test_a_disk_that_refuses_the_papers_leaves_neither_papers_nor_issue(
     assert printed(root) == {}
     assert run(root, *ISSUE).exit_code == 0
     assert states(root) == ["issued"]
+
+
+def test_a_disk_that_is_really_full_leaves_neither(small_disk: Path) -> None:
+    root = issuing_project(small_disk)
+    (root / "filling").write_bytes(b"x" * (disk_usage(root).free - 150_000))
+    result = run(root, *ISSUE, "--roster", "people.csv")
+    assert result.exit_code == 1
+    assert result.stderr.startswith("Error: ")
+    assert "full" in result.stderr or "No space left" in result.stderr
+    (root / "filling").unlink()
+    assert run(root, "records", "issues").stdout == ""
+    assert printed(root) == {}
+    assert run(root, *ISSUE, "--roster", "people.csv").exit_code == 0
 
 
 def test_a_missing_font_keeps_nothing(root: Path) -> None:
