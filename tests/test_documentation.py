@@ -9,11 +9,13 @@ from click.testing import CliRunner
 
 from generator.bank.checks import RULES
 from generator.command_line.main import main
+from tests.readme_parts import README, part, tables
 
 ROOT = Path(__file__).parents[1]
-README = (ROOT / "README.md").read_text("utf-8")
 DEVELOPERS = (ROOT / "DEVELOPERS.md").read_text("utf-8")
-SHOWN = re.findall(r"^ *(guidecoat [a-z].*)$", README, re.MULTILINE)
+# the walk from roster to certificate is followed as a whole by test_walk_through
+WALK = part("A class, from roster to certificate")
+SHOWN = re.findall(r"^ *(guidecoat [a-z].*)$", README.replace(WALK, ""), re.MULTILINE)
 
 
 def test_readme_has_exactly_two_set_up_commands() -> None:
@@ -29,8 +31,10 @@ def test_ci_runs_the_readme_test_command() -> None:
 @pytest.fixture
 def beside(tmp_path: Path) -> Path:
     """Give a project that reads the real bank and course but writes nowhere near them."""
-    for part in ("question_bank", "course", "site_theme", "mkdocs.yml"):
-        (tmp_path / part).symlink_to(ROOT / part)
+    for name in ("question_bank", "course", "site_theme", "mkdocs.yml"):
+        (tmp_path / name).symlink_to(ROOT / name)
+    for name, text in tables(WALK).items():
+        (tmp_path / name).write_text(text, "utf-8")
     return tmp_path
 
 
@@ -39,8 +43,6 @@ def test_commands_shown_in_the_readme_run(
     line: str, beside: Path, monkeypatch: pytest.MonkeyPatch
 ) -> None:
     words = shlex.split(line)[1:]
-    if words[0] == "issue":
-        words.append("--help")
     monkeypatch.chdir(beside)
     outcome = CliRunner().invoke(main, words)
     assert outcome.exit_code == 0, outcome.output

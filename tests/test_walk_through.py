@@ -1,0 +1,108 @@
+"""The README's walk from a roster to a certificate, followed to the letter in a fresh project."""
+
+import csv
+import re
+import shlex
+from pathlib import Path
+
+import pytest
+from click.testing import CliRunner, Result
+
+from generator.command_line.main import main
+from generator.records import open_records
+from generator.records.issues import issue_of
+from generator.records.results import all_results
+from tests.printing.pdf_reading import whole_text
+from tests.readme_parts import part, tables
+
+ROOT = Path(__file__).parents[1]
+WALK = part("A class, from roster to certificate")
+COMMANDS = re.findall(r"^(guidecoat .*)$", WALK, re.MULTILINE)
+ANSWERS = Path("printed") / "issue-1" / "answers.csv"
+
+
+@pytest.fixture
+def shop(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Path:
+    """A project with the real bank in which nothing was issued yet, and the README's tables."""
+    for name in ("question_bank", "course", "site_theme", "mkdocs.yml"):
+        (tmp_path / name).symlink_to(ROOT / name)
+    for name, text in tables(WALK).items():
+        (tmp_path / name).write_text(text, "utf-8")
+    monkeypatch.chdir(tmp_path)
+    return tmp_path
+
+
+def run(line: str) -> Result:
+    outcome = CliRunner().invoke(main, shlex.split(line)[1:])
+    assert outcome.exit_code == 0, f"{line}\n{outcome.output}"
+    return outcome
+
+
+def right_answer(question: dict) -> str:
+    """Give what a person who knows would write into the table."""
+    key, kind = question["key"], question["kind"]
+    if kind in ("choice", "multiple_response"):
+        return " ".join(option["letter"] for option in key["options"] if option["right"])
+    if kind == "numeric":
+        return key["shown"]
+    if kind == "order":
+        return " ".join(key["one_order"])
+    if kind == "match":
+        return " ".join(f"{number}{letter}" for number, letter in key["answers"].items())
+    return " ".join(str(point["marks"]) for point in key["points"])
+
+
+def fill_in(shop: Path, known: dict[str, int]) -> None:
+    """Fill in the table: each person answers so many questions from the first, and leaves the rest.
+
+    known  how many, by the person's code
+    """
+    with open_records(shop / "records") as connection:
+        forms = {form.form_id: form for form in issue_of(connection, 1).forms}
+    head, *rows = csv.reader((shop / ANSWERS).read_text("utf-8").splitlines())
+    assert [row[0] for row in rows] == list(forms)
+    for row in rows:
+        form = forms[row[0]]
+        for entry in form.content["questions"][: known[form.person]]:
+            row[head.index(str(entry["number"]))] = right_answer(entry["question"])
+    with (shop / ANSWERS).open("w", encoding="utf-8", newline="") as table:
+        csv.writer(table).writerows([head, *rows])
+
+
+def test_the_readme_leads_from_a_roster_to_a_certificate(shop: Path) -> None:
+    said = {}
+    for line in COMMANDS:
+        if line.startswith("guidecoat mark"):
+            fill_in(shop, {"Apprentice 01": 30, "Apprentice 02": 20, "Apprentice 03": 4})
+        said[line.split()[1] + " " + line.split()[2]] = run(line)
+
+    issue = shop / "printed" / "issue-1"
+    for name in ("A-questions", "B-answer-sheet", "C-key", "A-feedback"):
+        assert (issue / f"painter_training-{name}.pdf").is_file()
+    assert (issue / "class-key.pdf").is_file()
+
+    with open_records(shop / "records") as connection:
+        results = {result.person: result for result in all_results(connection)}
+    assert results["Apprentice 01"].verdict == "passed"
+    assert results["Apprentice 01"].points == results["Apprentice 01"].most
+    assert {results[f"Apprentice 0{n}"].verdict for n in (2, 3)} <= {
+        "not_passed",
+        "must_pass_missed",
+    }
+
+    reports = issue / "reports"
+    assert len(list(reports.glob("*.pdf"))) == len(list(reports.glob("*.html"))) == 4
+
+    (certificate,) = (shop / "records" / "certificates").glob("*.pdf")
+    text = " ".join(whole_text(certificate.read_bytes()).split())
+    for words in ("Apprentice 01", "Painter training", "Trainer 1", "2026-03-02"):
+        assert words in text
+    assert any("retest" in line for line in said["records due"].output.splitlines())
+    assert any((shop / "inspection").iterdir())
+
+
+def test_no_file_but_the_records_names_a_person(shop: Path) -> None:
+    for line in COMMANDS[:2]:
+        run(line)
+    names = [path.as_posix() for path in shop.rglob("*") if "question_bank" not in path.parts]
+    assert not [name for name in names if "pprentice" in Path(name).name]
