@@ -22,6 +22,7 @@ OWNERS = {
     "segno": ("printing/",),
     "click": ("command_line/",),
     "sqlite3": ("records/",),
+    "openpyxl": ("marking/spreadsheet.py",),
 }
 CHANCE_AND_CLOCK = {"random", "secrets", "uuid", "time", "socket", "platform", "locale"}
 SURROUNDINGS = {"environ", "getenv", "urandom", "now", "utcnow", "today", "getpid"}

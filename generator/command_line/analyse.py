@@ -6,6 +6,7 @@ from pathlib import Path
 
 import click
 
+from generator.command_line.analyse_issued import analyse_issued
 from generator.command_line.analysis_text import analysis_text
 from generator.command_line.table_files import line_of, text_of
 from generator.diagnostics import Problem, as_text, has_errors
@@ -22,22 +23,57 @@ from generator.marking import (
 )
 
 _FILE = click.Path(exists=True, dir_okay=False, path_type=Path)
+# SQLite holds no larger row number
+NUMBER = click.IntRange(1, 2**31)
 Problems = tuple[Problem, ...]
 
 
 @click.command()
-@click.argument("responses", type=_FILE)
-@click.option("--key", "key_file", type=_FILE, required=True, help="A table with item and key.")
+@click.argument("responses", type=_FILE, required=False)
+@click.option("--key", "key_file", type=_FILE, help="A table with item and key, for RESPONSES.")
+@click.option("--issue", "issues", type=NUMBER, multiple=True, help="An issue in the records.")
+@click.option("--blueprint", help="Every issue of this blueprint in the records.")
 @click.option("--cut", type=click.IntRange(min=0), help="Marks from which a person passes.")
 @click.option("--format", "form", type=click.Choice(["text", "json"]), default="text")
-def analyse(responses: Path, key_file: Path, cut: int | None, form: str) -> None:
+def analyse(
+    responses: Path | None,
+    key_file: Path | None,
+    issues: tuple[int, ...],
+    blueprint: str | None,
+    cut: int | None,
+    form: str,
+) -> None:
     """Analyse a class's answers: how hard, how sharp and how consistent a paper was.
 
     RESPONSES is a comma-separated table: one row a person, the first column names the person, every
     other column is an item. `variance` has the divisor n, `sem` the sample standard deviation.
 
     Example: guidecoat analyse answers.csv --key key.csv --cut 14
+
+    With --issue (once or more) or --blueprint, what was issued here is analysed instead, pooled by
+    the version of each question. Where forms differ, a question is set against the rest of the
+    person's own form, and alpha stands only on questions that everybody met. The names in JSON are
+    the same, with `issues`, `waiting`, `one_form` and `common` besides, and `version` and `people`
+    for each question.
+
+    Or: guidecoat analyse --issue 3 --issue 5 --format json
     """
+    from_records = bool(issues or blueprint)
+    if from_records == (responses is not None):
+        raise click.UsageError(
+            "give a table of RESPONSES with --key, or issues with --issue or --blueprint"
+        )
+    if from_records:
+        if key_file is not None:
+            raise click.UsageError("--key goes with RESPONSES; issues have their own keys")
+        analyse_issued(issues, blueprint, cut, form)
+        return
+    if responses is None or key_file is None:
+        raise click.UsageError("a table of RESPONSES needs --key with the right answers")
+    _analyse_table(responses, key_file, cut, form)
+
+
+def _analyse_table(responses: Path, key_file: Path, cut: int | None, form: str) -> None:
     table, key, problems = _read(responses, key_file)
     if problems:
         click.echo(as_text(problems, line_of), err=True)

@@ -4,7 +4,9 @@ from collections.abc import Iterator
 
 from generator.marking import ClassAnalysis, Figure, ItemAnalysis
 from generator.marking.analysis_decision import Decision
-from generator.marking.analysis_flags import FLAG_WORDS, idle_options
+from generator.marking.analysis_flags import FLAG_WORDS, idle_options, trust_in
+from generator.reports import PooledAnalysis
+from generator.reports.pooled_analysis import FORMS_DIFFER
 
 _TRUST = {
     "counts": "Fewer than 10 people: only counts are shown.",
@@ -16,7 +18,37 @@ _TRUST = {
 
 def analysis_text(analysis: ClassAnalysis) -> str:
     """Write the whole test, then each item with its options and flags."""
-    return "\n".join([*_test(analysis), *_items(analysis)])
+    items = (line for item in analysis.items for line in item_lines(item, analysis.people))
+    return "\n".join([*_test(analysis), *items])
+
+
+def pooled_text(analysis: PooledAnalysis) -> str:
+    """Write what an analysis of issues rests on, the whole test, then each item."""
+    items = (
+        line
+        for item in analysis.items
+        for line in item_lines(item.analysis, item.people, f" (version {item.version[:8]})")
+    )
+    return "\n".join([*_pool(analysis), *items])
+
+
+def _pool(analysis: PooledAnalysis) -> Iterator[str]:
+    yield f"Issues: {', '.join(map(str, analysis.issues))}"
+    if analysis.waiting:
+        yield f"Not in the figures, as a person must still look: {analysis.waiting} papers"
+    if analysis.one_form:
+        yield from _test(analysis.whole)
+        return
+    people = analysis.whole.people
+    yield f"People: {people}   Items: {len(analysis.items)}, on forms that differ"
+    if not analysis.common:
+        yield "No item stands on every form, so alpha and KR-20 say nothing here."
+    else:
+        yield f"Everybody met {len(analysis.common)} of the items; alpha is of these alone."
+        if trust_in(people) != "counts":
+            whole = analysis.whole
+            yield f"Alpha: {_shown(whole.alpha)}   KR-20: {_shown(whole.kr20)}"
+    yield "Item-rest r is against the share of the marks on the rest of a person's own form."
 
 
 def _test(analysis: ClassAnalysis) -> Iterator[str]:
@@ -41,18 +73,25 @@ def _decision(decision: Decision, analysis: ClassAnalysis) -> Iterator[str]:
         )
 
 
-def _items(analysis: ClassAnalysis) -> Iterator[str]:
-    for item in analysis.items:
-        yield ""
-        yield f"{item.name}: {item.right} of {analysis.people} right"
-        if analysis.trust != "counts":
-            yield f"  facility {_shown(item.facility)}{_between(item.facility_interval)}"
-        if analysis.trust in ("interval", "bands"):
-            band = f", {item.band}" if item.band else ""
-            yield f"  item-rest r {_shown(item.item_rest)}{_between(item.item_rest_interval)}{band}"
+def item_lines(item: ItemAnalysis, people: int, more: str = "") -> Iterator[str]:
+    """Write one item.
+
+    people  who answered it
+    more    what stands behind its name
+    """
+    trust = trust_in(people)
+    with_figures = trust in ("interval", "bands")
+    yield ""
+    yield f"{item.name}{more}: {item.right} of {people} right"
+    if trust != "counts":
+        yield f"  facility {_shown(item.facility)}{_between(item.facility_interval)}"
+    if with_figures:
+        band = f", {item.band}" if item.band else ""
+        yield f"  item-rest r {_shown(item.item_rest)}{_between(item.item_rest_interval)}{band}"
+        if item.alpha_if_dropped != FORMS_DIFFER:
             yield f"  alpha without it {_shown(item.alpha_if_dropped)}"
-        yield from _options(item, with_figures=analysis.trust in ("interval", "bands"))
-        yield from _flags(item)
+    yield from _options(item, with_figures)
+    yield from _flags(item)
 
 
 def _options(item: ItemAnalysis, with_figures: bool) -> Iterator[str]:

@@ -9,10 +9,13 @@ from generator.command_line.analyse import analyse
 from generator.command_line.build import build
 from generator.command_line.calculate import calculate
 from generator.command_line.check import check
+from generator.command_line.correct import correct
 from generator.command_line.draw import draw
 from generator.command_line.explain import explain
 from generator.command_line.issue import issue
+from generator.command_line.mark import mark
 from generator.command_line.records import records
+from generator.command_line.report import report
 from generator.command_line.serve import serve
 from generator.questions import NothingToDraw
 
@@ -40,5 +43,18 @@ def main() -> None:
     """
 
 
-for command in (build, check, serve, calculate, draw, issue, explain, analyse, records):
+for command in (
+    build,
+    check,
+    serve,
+    calculate,
+    draw,
+    issue,
+    mark,
+    correct,
+    explain,
+    report,
+    analyse,
+    records,
+):
     main.add_command(command)

@@ -44,9 +44,14 @@ class Project:
         return self.printed / f"issue-{number}"
 
     @property
+    def theme(self) -> Path:
+        """Give the folder of the site's theme."""
+        return self.root / "site_theme"
+
+    @property
     def fonts(self) -> Path:
         """Give the folder of the print fonts."""
-        return self.root / "site_theme" / "fonts_print"
+        return self.theme / "fonts_print"
 
     def read_line(self, path: str, line: int) -> str:
         """Give a line of a file as problems name it, or nothing."""

@@ -35,7 +35,7 @@ class Scores:
         for row in self.scores:
             if len(row) != len(self.items):
                 raise ValueError("every person needs one score for each item")
-            if any(not 0 <= score <= most for score, most in zip(row, self.most, strict=True)):
+            if any(map(_is_outside, row, self.most)):
                 raise ValueError("a score must lie between 0 and the most of its item")
 
     @property
@@ -57,21 +57,30 @@ class Scores:
     @cached_property
     def columns(self) -> tuple[tuple[int, ...], ...]:
         """Give the scores of each item, times the scale."""
+        scale = self.scale
         return tuple(
-            tuple(int(row[place] * self.scale) for row in self.scores)
+            tuple(row[place].numerator * (scale // row[place].denominator) for row in self.scores)
             for place in range(len(self.items))
         )
 
     @cached_property
     def totals(self) -> tuple[int, ...]:
         """Give the total of each person, times the scale."""
-        return tuple(int(sum(row) * self.scale) for row in self.scores)
+        if not self.items:
+            return (0,) * self.people
+        return tuple(map(sum, zip(*self.columns, strict=True)))
 
     def rest(self, place: int) -> tuple[int, ...]:
         """Give each person's total without one item, times the scale."""
         return tuple(
             total - own for total, own in zip(self.totals, self.columns[place], strict=True)
         )
+
+
+def _is_outside(score: Fraction, most: Fraction) -> bool:
+    # whole numbers throughout: a table holds a hundred thousand scores
+    above = score.numerator * most.denominator > most.numerator * score.denominator
+    return score.numerator < 0 or above
 
 
 def right_or_wrong_scores(items: Sequence[str], rows: Iterable[Iterable[bool]]) -> Scores:

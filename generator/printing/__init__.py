@@ -9,6 +9,7 @@ class_key_content, class_key_layout: the key of a class, and how it comes on one
 sheet_content, sheet_rules: what an answer sheet shows, and how it is filled in.
 sheet_geometry, sheet_fields, sheet_measures: where every mark of an answer sheet is, in mm.
 observation_sheet, certificate: what was seen at the panel; what the records show.
+report: what marks mean, for a person, a class and a new hire.
 """
 
 from generator.printing.certificate import certificate
@@ -22,6 +23,7 @@ from generator.printing.paper import (
     marking_guide,
     question_paper,
 )
+from generator.printing.report import report
 from generator.printing.sheet_geometry import sheet_geometry
 from generator.printing.typesetter import PrintingRefused
 
@@ -36,5 +38,6 @@ __all__ = [
     "marking_guide",
     "observation_sheet",
     "question_paper",
+    "report",
     "sheet_geometry",
 ]

@@ -5,7 +5,7 @@ or dates; nothing here reads the clock. Files:
 migrations, database, backup (the file); diary, plain_text, calendar_dates;
 people, roster with roster_rules (who);
 issues over frozen_forms and kept_questions (what was issued);
-sittings over marked, corrections, results, answers (what was answered, and the marks);
+sittings over marked, corrections, results, answers, answered_papers (what was answered, its marks);
 entering and appeals over corrected_forms and form_marks (answers come in, a key is corrected);
 observed_steps, observations, dated_facts, due, retention (practice and dates);
 certificates over certificate_content and painter_topics;

@@ -17,6 +17,8 @@ SCRIPTS = (
     "panel",
     "marking",
     "parts",
+    "given",
+    "moving",
     "answering",
     "questions",
     "leaves",
@@ -38,22 +40,24 @@ def bundles(theme: Path, units: str) -> tuple[SiteFile, ...]:
     theme  folder with assets/css and assets/js
     units  the generated script of units
     """
-    paper = f"@media print {{\n{_style(theme, PAPER)}}}\n"
-    styles = "".join(_style(theme, name) for name in STYLES) + paper
-    scripts = {name: _script(theme, name) for name in SCRIPTS}
+    paper = f"@media print {{\n{style_of(theme, PAPER)}}}\n"
+    styles = "".join(style_of(theme, name) for name in STYLES) + paper
+    scripts = {name: script_of(theme, name) for name in SCRIPTS}
     scripts[BEFORE_UNITS] += units
-    search = [_script(theme, name) for name in SEARCH_SCRIPTS]
-    # the sheet stands one folder above the theme's own sheets
+    search = [script_of(theme, name) for name in SEARCH_SCRIPTS]
     return (
-        SiteFile("assets/course.css", styles.replace("url(../fonts/", "url(fonts/")),
+        SiteFile("assets/course.css", styles),
         SiteFile("assets/course.js", "".join(scripts.values())),
         SiteFile("assets/search.js", "".join(search)),
     )
 
 
-def _style(theme: Path, name: str) -> str:
-    return (theme / "assets" / "css" / f"{name}.css").read_text(encoding="utf-8")
+def style_of(theme: Path, name: str) -> str:
+    """Give a style sheet of the theme, written to stand in the folder above its own."""
+    text = (theme / "assets" / "css" / f"{name}.css").read_text(encoding="utf-8")
+    return text.replace("url(../fonts/", "url(fonts/")
 
 
-def _script(theme: Path, name: str) -> str:
+def script_of(theme: Path, name: str) -> str:
+    """Give a script of the theme."""
     return (theme / "assets" / "js" / f"{name}.js").read_text(encoding="utf-8")

@@ -4,6 +4,7 @@ The page's script hides mist from a patch as its questions are answered; without
 whole panel stays misted, which is also what a new learner sees.
 """
 
+from collections.abc import Iterable, Sequence
 from functools import cache
 from hashlib import sha256
 
@@ -34,12 +35,21 @@ def mist_patterns() -> str:
 
 def panel_strip(module: Module, course: Course) -> str:
     """Draw the panel of one module; a patch names its objective and the answers that clean it."""
-    patches = [
-        _patch(objective_id(module, objective), course.items_of(module, objective), number, total)
-        for number, (objective, total) in enumerate(
-            (entry, len(module.objectives)) for entry in module.objectives
-        )
-    ]
+    total = len(module.objectives)
+    return _strip(
+        _patch(objective_id(module, entry), course.items_of(module, entry), number, total)
+        for number, entry in enumerate(module.objectives)
+    )
+
+
+def question_strip(numbers: Sequence[int]) -> str:
+    """Draw the panel of a form: one patch for each question, clean once it is answered."""
+    return _strip(
+        _patch(str(number), 1, place, len(numbers)) for place, number in enumerate(numbers)
+    )
+
+
+def _strip(patches: Iterable[str]) -> str:
     return (
         f'<svg class="panel" viewBox="0 0 {WIDTH} {HEIGHT}" preserveAspectRatio="none" '
         'aria-hidden="true" focusable="false">'

@@ -28,6 +28,7 @@ NOT_FOR_THE_SITE = (
     "assets/js/",
     "blocks/",
     "checks/",
+    "on_screen.html",
     "one_file.html",
     "pages/",
     "questions/",

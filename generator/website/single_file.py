@@ -2,25 +2,25 @@
 
 import json
 import re
-from base64 import b64encode
 from collections.abc import Iterable, Mapping, Sequence
-from hashlib import sha256
-from html import escape
 from pathlib import Path
 from typing import NamedTuple
 
 from jinja2 import Environment, FileSystemLoader, StrictUndefined
 
 from generator.website.page_sections import Section, page_sections
+from generator.website.self_contained import (
+    BrokenScript,
+    data_address,
+    licences,
+    policy,
+    whole_script,
+    with_fonts,
+)
 
 ONE_FILE = "course_in_one_file.html"
 SCRIPTS = ("assets/course.js", "search_list.js", "assets/search.js")
-_FONT = re.compile(r"url\((fonts/[a-z0-9-]+\.woff2)\)")
 _PART = re.compile(r'Guidecoat\.parts\[("[^"]+")\]=(.*);\n\Z', re.DOTALL)
-
-
-class BrokenScript(Exception):
-    """A script would end its own element; the text says which."""
 
 
 class OneFile(NamedTuple):
@@ -43,11 +43,7 @@ class OneFile(NamedTuple):
     @property
     def policy(self) -> str:
         """Give the content policy: only this script and this style, and no address at all."""
-        return (
-            f"default-src 'none'; script-src '{_print(self.script)}'; "
-            f"style-src '{_print(self.style)}'; font-src data:; img-src data:; "
-            "base-uri 'none'; form-action 'none'"
-        )
+        return policy(self.script, self.style)
 
 
 def one_file(site: Path, pages: Sequence[str], theme: Path) -> str:
@@ -63,12 +59,12 @@ def one_file(site: Path, pages: Sequence[str], theme: Path) -> str:
         top=frame.top,
         foot=frame.foot,
         patterns=frame.patterns,
-        icon=_data_address(site / "assets" / "mark.svg", "image/svg+xml"),
+        icon=data_address(site / "assets" / "mark.svg", "image/svg+xml"),
         sections=sections,
         script=_script(site, theme),
         style=_style(site),
         parts=dict(_part(path.read_text(encoding="utf-8")) for path in parts),
-        licences=_licences(site),
+        licences=licences(site / "assets"),
     )
     writer = Environment(
         loader=FileSystemLoader(theme),
@@ -83,23 +79,13 @@ def one_file(site: Path, pages: Sequence[str], theme: Path) -> str:
 def _script(site: Path, theme: Path) -> str:
     own = (theme / "assets" / "js" / "one_file.js").read_text(encoding="utf-8")
     text = "".join((site / path).read_text(encoding="utf-8") for path in SCRIPTS) + own
-    if "</script" in text or "<!--" in text:
-        raise BrokenScript("a script of the course holds the end of a script element")
-    return text
+    return whole_script(text)
 
 
 def _style(site: Path) -> str:
     folder = site / "assets"
     text = (folder / "course.css").read_text(encoding="utf-8")
-    return _FONT.sub(lambda found: f"url({_data_address(folder / found[1], 'font/woff2')})", text)
-
-
-def _data_address(path: Path, kind: str) -> str:
-    return f"data:{kind};base64,{b64encode(path.read_bytes()).decode('ascii')}"
-
-
-def _print(text: str) -> str:
-    return "sha256-" + b64encode(sha256(text.encode("utf-8")).digest()).decode("ascii")
+    return with_fonts(text, folder)
 
 
 def _part(script: str) -> tuple[str, list[tuple[str, str]]]:
@@ -113,8 +99,3 @@ def _part(script: str) -> tuple[str, list[tuple[str, str]]]:
 def _block(value: Mapping[str, object]) -> str:
     text = json.dumps(value, ensure_ascii=False, sort_keys=True, separators=(",", ":"))
     return text.replace("<", "\\u003c")
-
-
-def _licences(site: Path) -> str:
-    files = sorted((site / "assets" / "fonts").glob("LICENCE-*.txt"))
-    return escape("\n\n".join(path.read_text(encoding="utf-8").strip() for path in files))

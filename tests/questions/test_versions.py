@@ -2,7 +2,7 @@
 
 from generator.bank import load_bank, record_version
 from generator.questions import askables, item_versions
-from tests.bank.small_bank import put, small_project
+from tests.bank.small_bank import small_project
 
 
 def versions(root):

@@ -48,10 +48,6 @@ var Guidecoat = window.Guidecoat || {};
     return words(section.querySelector('.option[data-letter="' + letter + '"] .option-text'));
   }
 
-  function chosenOf(section) {
-    return all(section, ".option input:checked").map(function (input) { return input.value; });
-  }
-
   function markOptions(section, chosen, right) {
     all(section, ".option").forEach(function (option) {
       var letter = option.dataset.letter;
@@ -66,18 +62,20 @@ var Guidecoat = window.Guidecoat || {};
 
   Guidecoat.answer = {
     choice: function (section, data) {
-      var chosen = chosenOf(section);
+      var answer = Guidecoat.given[data.kind](section);
+      var chosen = answer.letters;
       if (!chosen.length) { return ask(section, "Choose an option first."); }
-      var right = isRight(data, { form: "chosen", letters: chosen });
+      var right = isRight(data, answer);
       markOptions(section, chosen, data.right);
       settle(section, right, right ? "Right." : "Not this one.",
         [reason(section, '[data-letter="' + chosen[0] + '"]')], optionText(section, chosen[0]));
     },
 
     multiple_response: function (section, data) {
-      var chosen = chosenOf(section);
+      var answer = Guidecoat.given[data.kind](section);
+      var chosen = answer.letters;
       if (!chosen.length) { return ask(section, "Choose at least one option first."); }
-      var right = isRight(data, { form: "chosen", letters: chosen });
+      var right = isRight(data, answer);
       var hits = chosen.filter(function (letter) { return data.right.indexOf(letter) >= 0; });
       var open = data.right.length - hits.length;
       markOptions(section, chosen, data.right);
@@ -93,9 +91,9 @@ var Guidecoat = window.Guidecoat || {};
 
     order: function (section, data) {
       var steps = all(section, ".steps-to-order > li");
-      var letters = steps.map(function (step) { return step.dataset.letter; });
-      var broken = Guidecoat.turnedRound(letters, data.pairs);
-      var right = isRight(data, { form: "ordered", letters: letters });
+      var answer = Guidecoat.given.order(section);
+      var broken = Guidecoat.turnedRound(answer.letters, data.pairs);
+      var right = isRight(data, answer);
       var lines = broken.map(function (pair) {
         return led(reason(section, '[data-first="' + pair.first + '"][data-then="' + pair.then + '"]'),
           pair.first + " before " + pair.then + ". ");
@@ -108,14 +106,9 @@ var Guidecoat = window.Guidecoat || {};
     },
 
     match: function (section, data) {
-      var chosen = {}, empty = null;
-      all(section, ".pair").forEach(function (pair) {
-        var select = pair.querySelector("select");
-        chosen[pair.dataset.number] = select.value;
-        if (!select.value && !empty) { empty = select; }
-      });
+      var answer = Guidecoat.given.match(section), chosen = answer.answers;
+      var empty = all(section, ".pair select").find(function (select) { return !select.value; });
       if (empty) { ask(section, "One pair or more is still open."); empty.focus(); return; }
-      var answer = { form: "matched", answers: chosen };
       var wrong = Guidecoat.wrongPairs(data, answer);
       all(section, ".pair").forEach(function (pair) {
         pair.setAttribute("data-state", wrong.indexOf(pair.dataset.number) < 0 ? "right" : "wrong");
@@ -140,7 +133,7 @@ var Guidecoat = window.Guidecoat || {};
       var problem = read.problem || unitProblem(read, turned, key);
       input.setAttribute("aria-invalid", problem ? "true" : "false");
       if (problem) { ask(section, problem); input.focus(); return; }
-      var right = isRight(key, { form: "typed", text: input.value });
+      var right = isRight(key, Guidecoat.given.numeric(section));
       var lines = turned.from ? [element("p", "why", typed(read, turned.from.symbol) + " is " +
         typed({ value: turned.value }, key.symbol) + ".")] : [];
       settle(section, right, right ? "Right." : "Not that number.",

@@ -40,26 +40,8 @@ var Guidecoat = window.Guidecoat || {};
     (section.querySelector(".number") || section.querySelector(".ask input, .ask select, .ask button")).focus();
   }
 
-  function move(section, button) {
-    var step = button.closest("li");
-    var list = step.parentNode;
-    var up = button.dataset.by === "-1";
-    var other = up ? step.previousElementSibling : step.nextElementSibling;
-    if (!other) {
-      say(section, "unread", step.dataset.letter + (up ? " is already first." : " is already last."), []);
-      return;
-    }
-    list.insertBefore(step, up ? other : other.nextSibling);
-    button.focus();
-    var place = Array.prototype.indexOf.call(list.children, step) + 1;
-    say(section, "moved", step.dataset.letter + " is now step " + place + " of " + list.children.length + ".", []);
-  }
-
   function startMoves(section) {
-    all(section, ".moves").forEach(function (part) { part.hidden = false; });
-    all(section, ".move").forEach(function (button) {
-      button.addEventListener("click", function () { move(section, button); });
-    });
+    Guidecoat.startMoves(section, function (state, text) { say(section, state, text, []); });
   }
 
   Guidecoat.startQuestion = function (section) {

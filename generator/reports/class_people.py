@@ -1,0 +1,64 @@
+"""Who sat in a class, and how the papers came out."""
+
+from collections import Counter
+from collections.abc import Sequence
+from fractions import Fraction
+from typing import Any
+
+from generator.reports.intervals import FEWEST, marks_text, percent, share_of_people
+from generator.reports.sat_issue import SatIssue
+from generator.reports.sat_papers import SatPaper
+
+Plain = dict[str, Any]
+SHORT_VERDICTS = {
+    "passed": "passed",
+    "must_pass_missed": "must-pass missed",
+    "not_passed": "not passed yet",
+    "unfinished": "not finished",
+}
+
+
+def summary_sentences(papers: Sequence[SatPaper]) -> list[str]:
+    """Say how many passed, with the interval where there are enough, and how the marks lie."""
+    if not papers:
+        return ["Nobody has answered yet."]
+    people = len(papers)
+    verdicts = Counter(paper.verdict for paper in papers)
+    said = f"{verdicts['passed']} of {people} passed"
+    if people >= FEWEST:
+        low, high = share_of_people(verdicts["passed"], people).interval
+        said += f": {percent(Fraction(verdicts['passed'], people))} "
+        said += f"(95 % interval {percent(low)} to {percent(high)})"
+    others = [
+        f"{verdicts[verdict]} {words}"
+        for verdict, words in SHORT_VERDICTS.items()
+        if verdict != "passed" and verdicts[verdict]
+    ]
+    sentences = [f"{said}{'; ' if others else ''}{', '.join(others)}."]
+    shares = [paper.points / paper.most for paper in papers if paper.most]
+    if shares:
+        mean = percent(sum(shares, Fraction(0)) / len(shares))
+        least, most = percent(min(shares)), percent(max(shares))
+        sentences.append(f"Mean of the marks {mean}, lowest {least}, highest {most}.")
+    if people < FEWEST:
+        sentences.append(f"Fewer than {FEWEST} papers: counts only, no intervals.")
+    return sentences
+
+
+def person_row(paper: SatPaper) -> Plain:
+    """Give the row of one person: by code, never by name."""
+    return {
+        "who": paper.person or "not named",
+        "form": paper.label,
+        "marks": f"{marks_text(paper.points)} of {paper.most}",
+        "percent": percent(paper.points / paper.most) if paper.most else "",
+        "verdict": SHORT_VERDICTS[paper.verdict],
+        "missed": ", ".join(str(answer.number) for answer in paper.gate_missed),
+        "blank": sum(answer.mark.status == "blank" for answer in paper.counted),
+    }
+
+
+def unanswered_words(sat: SatIssue) -> str:
+    """Name the seats without answers; empty where there are none."""
+    seats = [f"{label} ({person})" if person else label for label, person in sat.unanswered]
+    return f"No answers yet: {', '.join(seats)}." if seats else ""

@@ -1,0 +1,80 @@
+"""A report as one page that needs nothing beside it: no script, no address but the course's own."""
+
+from base64 import b64encode
+from collections.abc import Mapping
+from functools import cache
+from hashlib import sha256
+from html import escape
+from pathlib import Path
+from typing import Any
+
+from jinja2 import Environment, FileSystemLoader, StrictUndefined
+from markdown_it import MarkdownIt
+from markupsafe import Markup
+
+from generator.website.addresses import lesson_address, questions_address
+from generator.website.self_contained import licences, with_fonts
+
+
+def report_page(content: Mapping[str, Any], *, theme: Path, site: str) -> bytes:
+    """Give a report as HTML; the same content, theme and place give the same bytes.
+
+    content  the plain JSON of a report as `generator.reports` gives it
+    theme    folder of the site's theme
+    site     where the built course lies as seen from the page, such as '../../../site/'
+    """
+    style = _style(theme)
+    html = _environment(theme).get_template(f"reports/{content['kind']}.html")
+    text = html.render(
+        report=content,
+        policy=_policy(style),
+        style=Markup(style),
+        licences=Markup(licences(theme / "assets")),
+        lesson=lambda module: f"{site}{lesson_address(module)}",
+        practice=lambda objective: f"{site}{_practice(objective)}",
+    )
+    return text.encode("utf-8")
+
+
+def _practice(objective: str) -> str:
+    module, _, name = objective.partition("/")
+    return f"{questions_address(module)}#{name.replace('_', '-')}"
+
+
+def _policy(style: str) -> str:
+    print_of_style = b64encode(sha256(style.encode("utf-8")).digest()).decode("ascii")
+    return (
+        f"default-src 'none'; style-src 'sha256-{print_of_style}'; font-src data:; "
+        "base-uri 'none'; form-action 'none'"
+    )
+
+
+@cache
+def _environment(theme: Path) -> Environment:
+    made = Environment(
+        loader=FileSystemLoader(theme),
+        autoescape=True,
+        undefined=StrictUndefined,
+        trim_blocks=True,
+        lstrip_blocks=True,
+    )
+    made.filters["inline"] = lambda text: Markup(_reader().renderInline(text))
+    made.filters["drawing"] = Markup
+    return made
+
+
+@cache
+def _reader() -> MarkdownIt:
+    """Read light markup of the bank; a link keeps its words, a picture its description."""
+    reader = MarkdownIt("commonmark", {"html": False})
+    for rule in ("link_open", "link_close"):
+        reader.add_render_rule(rule, lambda *_: "")
+    reader.add_render_rule("image", lambda _, tokens, at, *__: escape(tokens[at].content))
+    return reader
+
+
+@cache
+def _style(theme: Path) -> str:
+    own = (theme / "reports" / "report.css").read_text("utf-8")
+    ground = (theme / "assets" / "css" / "ground.css").read_text("utf-8")
+    return with_fonts(ground.replace("url(../fonts/", "url(fonts/") + own, theme / "assets")
