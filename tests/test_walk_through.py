@@ -1,6 +1,5 @@
 """The README's walk from a roster to a certificate, followed to the letter in a fresh project."""
 
-import csv
 import re
 import shlex
 from pathlib import Path
@@ -10,15 +9,14 @@ from click.testing import CliRunner, Result
 
 from generator.command_line.main import main
 from generator.records import open_records
-from generator.records.issues import issue_of
 from generator.records.results import all_results
+from tests.filled_table import fill_in
 from tests.printing.pdf_reading import whole_text
 from tests.readme_parts import part, tables
 
 ROOT = Path(__file__).parents[1]
 WALK = part("A class, from roster to certificate")
 COMMANDS = re.findall(r"^(guidecoat .*)$", WALK, re.MULTILINE)
-ANSWERS = Path("printed") / "issue-1" / "answers.csv"
 
 
 @pytest.fixture
@@ -36,37 +34,6 @@ def run(line: str) -> Result:
     outcome = CliRunner().invoke(main, shlex.split(line)[1:])
     assert outcome.exit_code == 0, f"{line}\n{outcome.output}"
     return outcome
-
-
-def right_answer(question: dict) -> str:
-    """Give what a person who knows would write into the table."""
-    key, kind = question["key"], question["kind"]
-    if kind in ("choice", "multiple_response"):
-        return " ".join(option["letter"] for option in key["options"] if option["right"])
-    if kind == "numeric":
-        return key["shown"]
-    if kind == "order":
-        return " ".join(key["one_order"])
-    if kind == "match":
-        return " ".join(f"{number}{letter}" for number, letter in key["answers"].items())
-    return " ".join(str(point["marks"]) for point in key["points"])
-
-
-def fill_in(shop: Path, known: dict[str, int]) -> None:
-    """Fill in the table: each person answers so many questions from the first, and leaves the rest.
-
-    known  how many, by the person's code
-    """
-    with open_records(shop / "records") as connection:
-        forms = {form.form_id: form for form in issue_of(connection, 1).forms}
-    head, *rows = csv.reader((shop / ANSWERS).read_text("utf-8").splitlines())
-    assert [row[0] for row in rows] == list(forms)
-    for row in rows:
-        form = forms[row[0]]
-        for entry in form.content["questions"][: known[form.person]]:
-            row[head.index(str(entry["number"]))] = right_answer(entry["question"])
-    with (shop / ANSWERS).open("w", encoding="utf-8", newline="") as table:
-        csv.writer(table).writerows([head, *rows])
 
 
 def test_the_readme_leads_from_a_roster_to_a_certificate(shop: Path) -> None:

@@ -95,4 +95,7 @@ def _say_what_is_left(erased: Erased) -> None:
         click.echo(f"certificates of others no longer name the person; print again: {numbers}")
     if not erased.pages_clear:
         click.echo("another program has the records open; old pages go when it ends", err=True)
-    click.echo("by hand: backups, packs and papers that were made before still name the person")
+    click.echo(
+        "by hand: backups, packs, papers and reports (printed/issue-*/) that were made before still "
+        "name the person"
+    )

@@ -131,11 +131,20 @@ def _written_number(answer: Answer) -> str:
 
 
 def worth_knowing(answers: Iterable[Answer]) -> tuple[tuple[int, str], ...]:
-    """Give what cost nothing but is worth saying: a missing unit, too many or too few figures."""
+    """Give what cost nothing but is worth saying: another unit, too many or too few figures.
+
+    That no unit was written is not: the answer sheet and the table print the unit themselves.
+    """
     return tuple(
         (answer.number, str(note["text"]))
         for answer in answers
         if answer.mark.share == 1 and not answer.left_out
         for note in answer.mark.findings.get("notes", ())
-        if isinstance(note, Mapping) and note["about"] in ("unit", "figures")
+        if isinstance(note, Mapping) and _is_worth_saying(note, answer)
     )
+
+
+def _is_worth_saying(note: Mapping[str, Any], answer: Answer) -> bool:
+    if note["about"] == "unit":
+        return bool(note["place"] != answer.question["key"].get("unit_symbol"))
+    return bool(note["about"] == "figures")

@@ -4,7 +4,7 @@ from fractions import Fraction
 
 import pytest
 
-from generator.marking import Awarded, Chosen, mark_as_plain, mark_response
+from generator.marking import Awarded, Chosen, Typed, mark_as_plain, mark_response
 from generator.records.marked import KeptMark
 from generator.reports.sat_papers import Answer
 from generator.reports.slip_sentences import (
@@ -95,10 +95,17 @@ def test_right_options_are_not_told_to_somebody_who_took_none_of_them():
     assert Slip("missed", "about B") in slips_of(marked_answer(question, Chosen(("A",))))
 
 
-def test_a_missing_unit_and_extra_figures_are_worth_knowing():
-    notes = {"notes": [{"about": "unit", "place": "µm", "text": "Write the unit as well: µm."}]}
-    assert worth_knowing([answer(3, 1, findings=notes)]) == ((3, "Write the unit as well: µm."),)
-    assert worth_knowing([answer(3, 0, findings=notes)]) == ()
+def test_another_unit_and_extra_figures_are_worth_knowing():
+    question = issued.numeric("128", "127.5", "128.5")
+    other_unit = marked_answer(question, Typed("0.128 mm"), 3)
+    assert worth_knowing([other_unit]) == ((3, "0.128\u00a0mm is 128\u00a0µm."),)
+    wrong_too = marked_answer(question, Typed("0.2 mm"), 3)
+    assert worth_knowing([wrong_too]) == ()
+
+
+def test_a_unit_that_the_sheet_prints_itself_is_not_asked_for_again():
+    question = issued.numeric("128", "127.5", "128.5")
+    assert worth_knowing([marked_answer(question, Typed("128"), 3)]) == ()
 
 
 @pytest.mark.parametrize("blueprint", ["new_hire_check", "final_paper"])
