@@ -1,6 +1,7 @@
 """Takes the README's pictures anew: `python -m tests.readme_pictures` after `guidecoat build`.
 
-The class is that of the walk in the README, in a project of its own. Needs Debian's chromium and poppler's pdftoppm; not collected by pytest.
+The class is issued in a project of its own. Needs Debian's chromium and poppler's pdftoppm; not
+collected by pytest.
 """
 
 import subprocess

@@ -1,21 +1,12 @@
-"""A form is answered on a screen, is kept whatever happens, and is handed in as a file."""
+"""A form is answered on a screen and handed in as a file."""
 
-import os
-import signal
-import subprocess
-import time
-from collections.abc import Callable, Iterator
-from concurrent.futures import ThreadPoolExecutor
-from pathlib import Path
 from random import Random
 from typing import Any
 
-import pytest
-from playwright.sync_api import Browser, BrowserContext, Page, sync_playwright
-
 from generator.marking import Chosen, Matched, Ordered, Typed, mark_form
-from generator.website.sitting import sitting_page
-from tests.browser.conftest import ARGUMENTS, CHROMIUM, THEME
+from tests.browser.on_screen_counter import ANSWERS, MINUTE, PERSON, Open, look_over, responses_of
+from tests.browser.on_screen_counter import complaints as complaints
+from tests.browser.on_screen_counter import counter as counter
 from tests.browser.on_screen_steps import (
     Answer,
     answer_all,
@@ -24,71 +15,9 @@ from tests.browser.on_screen_steps import (
     go_on,
     hand_in,
     kept,
-    order_of,
-    saved_answers,
     shown,
 )
-from tests.browser.test_every_page import TARGETS, violations
 from tests.website.on_screen_forms import FORM_ID, real_form, small_form
-
-PERSON = "Apprentice 07"
-ANSWERS: dict[int, Answer] = {
-    1: Chosen(("A",)),
-    2: Chosen(("A", "C", "D")),
-    3: Typed("0,117 mm"),
-    4: Ordered(("B", "A", "D", "C")),
-    5: Matched((("1", "B"), ("2", "C"))),
-    6: "The skin closes.\nSolvent stays below.",
-    7: Typed("3"),
-}
-HALF = {number: ANSWERS[number] for number in (1, 2, 3, 4)}
-MINUTE = 60_000
-Open = Callable[..., Page]
-
-
-def write_page(folder: Path, form: dict[str, Any], name: str = "on-screen.html") -> str:
-    (folder / name).write_bytes(sitting_page(form, fonts=THEME / "fonts_print"))
-    return (folder / name).as_uri()
-
-
-@pytest.fixture
-def complaints() -> Iterator[list[str]]:
-    """Collect what pages complain of; none may."""
-    found: list[str] = []
-    yield found
-    assert found == []
-
-
-@pytest.fixture
-def counter(chromium: Browser, tmp_path: Path, complaints: list[str]) -> Iterator[Open]:
-    """Give a way to open the page of a form from a stick; it may ask for nothing but itself."""
-    contexts: list[BrowserContext] = []
-    requests: list[str] = []
-    addresses: list[str] = []
-
-    def opened(form: dict[str, Any] | None = None, script: str = "", **options: Any) -> Page:
-        size = {"width": 360, "height": 780}
-        context = chromium.new_context(**{"viewport": size, **options})
-        contexts.append(context)
-        if script:
-            context.add_init_script(script)
-        page = context.new_page()
-        page.on("request", lambda request: requests.append(request.url))
-        page.on("console", lambda message: complaints.append(message.text))
-        page.on("pageerror", lambda error: complaints.append(str(error)))
-        addresses.append(write_page(tmp_path, form or small_form(PERSON)))
-        page.goto(addresses[-1])
-        page.locator("section:visible").first.wait_for()
-        return page
-
-    yield opened
-    for context in contexts:
-        context.close()
-    assert {url for url in requests if not url.startswith(("data:", "blob:"))} <= set(addresses)
-
-
-def responses_of(answers: dict[int, Answer]) -> dict[int, Any]:
-    return {number: answer for number, answer in answers.items() if not isinstance(answer, str)}
 
 
 def test_every_kind_is_answered_and_the_file_marks_like_the_same_answers(counter: Open) -> None:
@@ -143,113 +72,6 @@ def test_a_paper_of_the_real_bank_is_answered_whole(counter: Open) -> None:
     assert found.person == "Apprentice 12"
     assert found.responses == responses_of(answers)
     assert mark_form(form, found.responses) == mark_form(form, responses_of(answers))
-
-
-def test_a_reload_in_the_middle_takes_nothing(counter: Open) -> None:
-    page = counter()
-    begin(page)
-    for number in (1, 2, 3, 4):
-        give(page, HALF[number])
-        go_on(page)
-    page.reload()
-    assert "still here" in page.locator(".form-said").inner_text()
-    assert shown(page).get_attribute("data-number") == "5"
-    assert page.locator(".how-far").inner_text() == "4 of 7 answered"
-    page.locator(".form-before").click()
-    assert order_of(shown(page)) == list("BADC")
-    page.locator(".form-before").click()
-    assert shown(page).locator(".number").input_value() == "0,117 mm"
-    page.locator(".form-before").click()
-    checked = shown(page).locator("input:checked")
-    assert [box.get_attribute("value") for box in checked.all()] == ["A", "C", "D"]
-    page.locator("summary", has_text="All questions").click()
-    page.get_by_role("button", name="Look over and hand in").click()
-    assert hand_in(page)[1].responses == responses_of(HALF)
-
-
-class Started:
-    """A browser of its own on a profile, so that it can be killed like a flat battery does."""
-
-    def __init__(self, profile: Path) -> None:
-        (profile / "DevToolsActivePort").unlink(missing_ok=True)
-        command = [CHROMIUM, *ARGUMENTS, "--headless=new", "--no-first-run"]
-        self._process = subprocess.Popen(
-            [*command, "--remote-debugging-port=0", f"--user-data-dir={profile}", "about:blank"],
-            stdout=subprocess.DEVNULL,
-            stderr=subprocess.DEVNULL,
-            start_new_session=True,
-        )
-        self.port = self._port(profile / "DevToolsActivePort")
-
-    def _port(self, path: Path) -> str:
-        for _ in range(300):
-            if path.is_file() and (lines := path.read_text("utf-8").split()):
-                return lines[0]
-            time.sleep(0.1)
-        self.kill()
-        raise AssertionError("the browser did not open its port")
-
-    def kill(self) -> None:
-        """Kill it and all it started, at once and without a word."""
-        if self._process.poll() is None:
-            os.killpg(self._process.pid, signal.SIGKILL)
-            self._process.wait()
-
-
-def visit_and_kill(profile: Path, address: str, steps: Callable[[Page], None]) -> None:
-    browser = Started(profile)
-    try:
-        with sync_playwright() as playwright:
-            found = playwright.chromium.connect_over_cdp(f"http://127.0.0.1:{browser.port}")
-            page = found.contexts[0].new_page()
-            page.goto(address)
-            page.locator("section:visible").first.wait_for()
-            steps(page)
-            browser.kill()
-    finally:
-        browser.kill()
-
-
-@pytest.mark.skipif(not CHROMIUM.is_file(), reason=f"no Chromium at {CHROMIUM}")
-@pytest.mark.parametrize("seconds", [0.2, 1.5])
-def test_a_killed_browser_takes_nothing(tmp_path: Path, seconds: float) -> None:
-    """The store at hand writes seconds later in this browser; the answers must be on the disk."""
-    address = write_page(tmp_path, small_form(PERSON))
-    profile = tmp_path / "profile"
-    profile.mkdir()
-
-    def answer_half(page: Page) -> None:
-        begin(page)
-        for number in (1, 2, 3, 4):
-            give(page, HALF[number])
-            go_on(page)
-        time.sleep(seconds)
-
-    seen: list[str] = []
-
-    def look(page: Page) -> None:
-        seen.append(page.locator(".form-said").inner_text())
-        seen.append(page.locator(".how-far").inner_text())
-        seen.append(str(shown(page).get_attribute("data-number")))
-        page.locator(".form-before").click()
-        seen.append("".join(order_of(shown(page))))
-
-    # one driver at a time: the session's own one lives in this thread too
-    run_apart(lambda: visit_and_kill(profile, address, answer_half))
-    run_apart(lambda: visit_and_kill(profile, address, look))
-    assert "still here" in seen[0]
-    assert seen[1:] == ["4 of 7 answered", "5", "BADC"]
-
-
-def run_apart(action: Callable[[], None]) -> None:
-    """Run something that drives a browser in a thread of its own."""
-    with ThreadPoolExecutor(1) as pool:
-        pool.submit(action).result()
-
-
-def look_over(page: Page) -> None:
-    page.locator("summary", has_text="All questions").click()
-    page.get_by_role("button", name="Look over and hand in").click()
 
 
 def test_what_is_open_is_named_and_leads_to_its_question(counter: Open) -> None:
@@ -346,83 +168,6 @@ def test_time_runs_quietly_can_be_hidden_and_traps_nobody(counter: Open) -> None
     assert "of which 3 over" in page.locator(".done-time").inner_text()
 
 
-REFUSES = """Object.defineProperty(window, 'indexedDB', { value: undefined });
-Storage.prototype.setItem = function () { throw new Error('refused'); };"""
-NO_BASE = "Object.defineProperty(window, 'indexedDB', { value: undefined });"
-SLOW = "indexedDB.open = function () { return {}; };"
-
-
-def test_where_nothing_can_be_kept_the_page_says_so_and_still_hands_in(counter: Open) -> None:
-    page = counter(script=REFUSES)
-    begin(page)
-    assert "does not keep your answers" in page.locator(".store-note").inner_text()
-    answer_all(page, ANSWERS)
-    assert hand_in(page)[1].responses == responses_of(ANSWERS)
-
-
-@pytest.mark.parametrize("script", ["delete Window.prototype.localStorage;", SLOW])
-def test_one_store_alone_is_enough(counter: Open, script: str) -> None:
-    page = counter(script=script)
-    page.get_by_role("button", name="Start").wait_for()
-    begin(page)
-    give(page, ANSWERS[1])
-    go_on(page)
-    page.wait_for_timeout(300)
-    assert page.locator(".store-note").inner_text() == ""
-    page.reload()
-    page.locator(".form-ask:visible").wait_for()
-    assert page.locator(".how-far").inner_text() == "1 of 7 answered"
-
-
-def test_damage_in_the_store_starts_afresh(counter: Open) -> None:
-    page = counter(script=NO_BASE)
-    for text in ("no JSON", "[]", '{"turn": 1}', '{"turn": 5, "responses": 3}', "null"):
-        page.evaluate(
-            "([key, text]) => localStorage.setItem(key, text)",
-            [f"guidecoat-form {FORM_ID} {PERSON}", text],
-        )
-        page.reload()
-        page.get_by_role("button", name="Start").wait_for()
-
-
-def test_another_window_with_the_same_form_is_told(counter: Open) -> None:
-    page = counter()
-    begin(page)
-    other = page.context.new_page()
-    other.goto(page.url)
-    shown(other).wait_for()
-    give(other, ANSWERS[1])
-    page.wait_for_function("document.querySelector('.store-note').textContent !== ''")
-    assert "another window" in page.locator(".store-note").inner_text()
-
-
-def test_after_handing_in_the_next_person_finds_nothing(counter: Open) -> None:
-    page = counter(small_form())
-    begin(page, "Apprentice 03")
-    answer_all(page, ANSWERS)
-    first = hand_in(page)[1]
-    page.reload()
-    assert page.locator(".form-done").is_visible()
-    with page.expect_download() as again:
-        page.get_by_role("button", name="Save the file again").click()
-    assert saved_answers(Path(again.value.path())) == first
-    page.get_by_role("button", name="Next person").click()
-    assert page.evaluate("document.activeElement.textContent").startswith("Is the file in safe")
-    page.get_by_role("button", name="No, keep them").click()
-    page.get_by_role("button", name="Next person").click()
-    page.get_by_role("button", name="Yes, clear them").click()
-    page.locator(".form-said", has_text="next person can start").wait_for()
-    assert page.evaluate("localStorage.length") == 0
-    page.reload()
-    page.get_by_role("button", name="Start").wait_for()
-    assert page.get_by_label("Your code").input_value() == ""
-    begin(page, "Apprentice 04")
-    assert page.locator(".how-far").inner_text() == "0 of 7 answered"
-    assert page.locator("input:checked").count() == 0
-    fields = page.locator(".number, textarea:not([readonly]), select")
-    assert {field.input_value() for field in fields.all()} == {""}
-
-
 def test_one_can_go_back_after_handing_in_and_hand_in_again(counter: Open) -> None:
     page = counter()
     begin(page)
@@ -432,15 +177,6 @@ def test_one_can_go_back_after_handing_in_and_hand_in_again(counter: Open) -> No
     give(page, ANSWERS[7])
     go_on(page)
     assert hand_in(page)[1].responses == {1: ANSWERS[1], 7: ANSWERS[7]}
-
-
-def test_two_people_with_one_form_on_one_device_do_not_meet(counter: Open, tmp_path: Path) -> None:
-    page = counter(small_form("Apprentice 01"))
-    begin(page)
-    give(page, ANSWERS[1])
-    page.goto(write_page(tmp_path, small_form("Apprentice 02")))
-    page.get_by_role("button", name="Start").wait_for()
-    assert page.locator("input:checked").count() == 0
 
 
 def test_a_form_made_for_nobody_asks_for_a_code(counter: Open) -> None:
@@ -453,125 +189,3 @@ def test_a_form_made_for_nobody_asks_for_a_code(counter: Open) -> None:
     assert page.get_by_label("Your code").input_value() == "Apprentice 03"
     page.get_by_role("button", name="Go on").click()
     assert shown(page).get_attribute("data-number") == "1"
-
-
-def test_it_can_be_done_with_the_keyboard_alone(counter: Open) -> None:
-    page = counter(small_form())
-    press = page.keyboard.press
-
-    def tab_to(selector: str) -> None:
-        for _ in range(60):
-            if page.evaluate("s => document.activeElement.matches(s)", selector):
-                return
-            press("Tab")
-        raise AssertionError(f"the focus never reached {selector}")
-
-    def next_question() -> None:
-        tab_to(".form-next")
-        press("Enter")
-
-    tab_to(".code-input")
-    page.keyboard.type("Apprentice 03")
-    press("Enter")
-    assert page.evaluate("document.activeElement.id") == "question-1-name"
-    tab_to(".question:not([hidden]) input")
-    press("Space")
-    press("ArrowDown")
-    next_question()
-    for _ in range(2):
-        press("Tab")
-        press("Space")
-    next_question()
-    tab_to(".question:not([hidden]) .number")
-    page.keyboard.type("117")
-    press("Enter")
-    next_question()
-    tab_to('li[data-letter="B"] [data-by="-1"]')
-    press("Enter")
-    assert page.evaluate("document.activeElement.closest('li').dataset.letter") == "B"
-    next_question()
-    tab_to(".question:not([hidden]) select")
-    press("b")
-    next_question()
-    tab_to(".question:not([hidden]) textarea")
-    page.keyboard.type("Solvent")
-    next_question()
-    next_question()
-    assert page.evaluate("document.activeElement.id") == "review-name"
-    tab_to(".hand-in")
-    with page.expect_download() as saved:
-        press("Enter")
-    found = saved_answers(Path(saved.value.path()))
-    assert found.responses == {
-        1: Chosen(("B",)),
-        2: Chosen(("A", "B")),
-        3: Typed("117"),
-        4: Ordered(tuple("BACD")),
-        5: Matched((("1", "B"),)),
-    }
-    assert found.written == {6: "Solvent"}
-    assert page.evaluate("document.activeElement.id") == "done-name"
-
-
-def each_step(page: Page) -> Iterator[str]:
-    """Lead through the page and stop at each step with something to look at."""
-    yield "start"
-    page.get_by_role("button", name="Start").click()
-    yield "no code"
-    begin(page, "Apprentice 03")
-    for number in range(1, 8):
-        yield f"question {number}"
-        give(page, Typed("1,170") if number == 3 else ANSWERS[number])
-        if number == 3:
-            shown(page).locator(".feedback", has_text="two ways").wait_for()
-        yield f"question {number} answered"
-        go_on(page)
-    yield "look over"
-    hand_in(page)
-    yield "handed in"
-    page.get_by_role("button", name="Next person").click()
-    yield "next person"
-
-
-@pytest.mark.parametrize("scheme", ["light", "dark"])
-@pytest.mark.parametrize("width", [320, 1280])
-def test_axe_finds_nothing_and_nothing_scrolls_sideways(
-    counter: Open, scheme: str, width: int
-) -> None:
-    size = {"width": width, "height": 780}
-    page = counter(small_form(), viewport=size, color_scheme=scheme, bypass_csp=True)
-    for step in each_step(page):
-        assert violations(page) == [], step
-        assert page.evaluate("document.documentElement.scrollWidth - innerWidth") <= 0, step
-        assert page.evaluate(TARGETS) == [], step
-
-
-def test_text_spacing_does_not_break_the_narrow_page(counter: Open) -> None:
-    """WCAG 2.2 success criterion 1.4.12."""
-    page = counter(small_form(), viewport={"width": 320, "height": 640})
-    for step in each_step(page):
-        page.evaluate(
-            "document.querySelectorAll('*').forEach(part => { part.style.lineHeight = '1.5';"
-            " part.style.letterSpacing = '.12em'; part.style.wordSpacing = '.16em'; })"
-        )
-        assert page.evaluate("document.documentElement.scrollWidth - innerWidth") <= 0, step
-
-
-def test_with_less_motion_nothing_moves(counter: Open) -> None:
-    page = counter(reduced_motion="reduce")
-    moving = page.evaluate(
-        "[...document.querySelectorAll('*')].filter(part => { const look = getComputedStyle(part);"
-        " return look.animationName !== 'none' || look.transitionDuration !== '0s'; }).length"
-    )
-    assert moving == 0
-
-
-def test_without_script_it_says_what_to_do(counter: Open, tmp_path: Path) -> None:
-    browser = counter().context.browser
-    assert browser is not None
-    context = browser.new_context(java_script_enabled=False)
-    plain = context.new_page()
-    plain.goto(write_page(tmp_path, small_form(PERSON)))
-    assert "ask your instructor for a paper" in plain.locator("noscript").inner_text()
-    assert plain.locator("button:visible").count() == 0
-    context.close()

@@ -1,36 +1,23 @@
 """However `guidecoat mark` ends, and however many mark at once, what it said is kept."""
 
-import json
-import os
 import subprocess
 import sys
 from pathlib import Path
 
-import pytest
-
 from generator.records import open_records
 from tests.command_line import killed_marks as marks
 from tests.command_line.marking_project import kept, marked
+from tests.killed_programs import needs_fork, what_it_found
 from tests.marking.small_forms import RIGHT_CELLS
 
 ROUNDS = 40
 PROGRAM = Path(marks.__file__)
-needs_fork = pytest.mark.skipif(not hasattr(os, "fork"), reason="this system cannot fork")
 
 
 @needs_fork
 def test_nothing_that_was_said_is_lost_and_nothing_is_half_marked(tmp_path: Path) -> None:
-    done = subprocess.run(
-        [sys.executable, str(PROGRAM), str(tmp_path), str(ROUNDS), "20260302"],
-        capture_output=True,
-        text=True,
-        timeout=600,
-        check=False,
-    )
-    assert done.returncode == 0, done.stderr
-    found = json.loads(done.stdout)
+    found = what_it_found(PROGRAM, tmp_path, ROUNDS)
     assert found["problems"] == []
-    assert found["rounds"] == ROUNDS
     assert found["done"] > 0
 
 

@@ -5,16 +5,12 @@ import os
 import re
 import shutil
 import stat
-from contextlib import chdir
 from fractions import Fraction
 from pathlib import Path
 
 import openpyxl
 import pytest
-from click.testing import CliRunner
 
-from generator.command_line import mark_entry
-from generator.command_line.main import main
 from generator.marking import response_as_plain
 from generator.records import open_records
 from generator.records.database import FILE_NAME
@@ -238,172 +234,6 @@ def test_marks_of_a_written_answer_may_come_later_and_complete_the_paper(shop: P
     assert "10 of 14 marks, not passed yet" in marked(shop, blank).stdout
 
 
-def page_file(shop: Path, name: str = "ann.json", **changes: object) -> str:
-    """Write what a page saves and give its name."""
-    saved = {
-        "kind": "guidecoat answers",
-        "version": 1,
-        "form_id": A,
-        "label": "A",
-        "edition": "1",
-        "person": ANN,
-        "responses": {str(n): response_as_plain(r) for n, r in RIGHT.items() if n != 6},
-        "written": {"6": "First mask\nthen paint"},
-        "minutes_used": 12,
-        "minutes_over": 0,
-    }
-    (shop / name).write_text(json.dumps(saved | changes), "utf-8")
-    return name
-
-
-def test_a_file_of_the_page_is_marked_and_its_written_answer_shown_to_the_marker(
-    shop: Path,
-) -> None:
-    said = marked(shop, page_file(shop)).stdout
-    assert "10 of 14 marks, not finished" in said
-    assert "    give the marks: question 6 written, not marked yet\n" in said
-    assert "      6: First mask\n" in said
-    assert "      6: then paint\n" in said
-    marked(shop, table(shop, row("A", "", "", "", "", "", "2 1 1")))
-    assert verdicts(shop) == {f"A {ANN}": "passed"}
-
-
-def test_time_that_was_overrun_is_told_and_a_mistyped_code_is_put_right(shop: Path) -> None:
-    name = page_file(shop, form_id=C, label="C", person="Ann", minutes_over=3, minutes_used=43)
-    assert "'Ann' is not in the records" in refused(shop, name)
-    said = marked(shop, name, "--person", ANN).stdout
-    assert "    answered 3 minutes past its time\n" in said
-    assert list(kept(shop)) == [f"C {ANN}"]
-
-
-@pytest.mark.parametrize(
-    ("changes", "said"),
-    [
-        ({"form_id": "7KQ2M4ZZ", "label": "Z"}, "no form '7KQ2M4ZZ' was issued"),
-        ({"person": BOB}, f"was made for '{ANN}', not for '{BOB}'"),
-        (
-            {"responses": {"1": {"form": "chosen", "letters": ["E"]}}},
-            "question 1 of form A: the question has no 'E'",
-        ),
-        (
-            {"responses": {"9": {"form": "chosen", "letters": ["A"]}}},
-            "form A has no question 9",
-        ),
-        ({"responses": {"1": {"form": "typed", "text": "5"}}}, "takes marked options"),
-    ],
-)
-def test_a_file_of_the_page_that_is_not_of_its_form_is_refused(
-    shop: Path, changes: dict[str, object], said: str
-) -> None:
-    error = refused(shop, page_file(shop, **changes))
-    assert "ann.json:1:1: error: " in error
-    assert said in error
-
-
-def enter(shop: Path, typed: str, *more: str):
-    """Enter a paper at the terminal; a line for each thing that is typed."""
-    with chdir(shop):
-        return CliRunner().invoke(main, ["mark", *more], input=typed)
-
-
-FULL = "\n".join((*RIGHT_CELLS[:5], "2", "1", "1", "y", ""))
-
-
-def test_a_paper_is_entered_question_by_question(shop: Path) -> None:
-    done = enter(shop, FULL, "--form", A.lower(), "--marker", TRAINER)
-    assert done.exit_code == 0, done.output
-    assert done.stdout == (
-        "issue 1, small_check: 1 new\n  form A, Apprentice 01: 14 of 14 marks, passed\n"
-    )
-    for said in (
-        "form A, Small check, Apprentice 01",
-        "1 (one letter): B",
-        "3 (a number in µm): 60 µm",
-        "6, point 1, 0 to 2: point 1: 2",
-        "    read: 1C 2A 3B",
-        "    read: 2 of 2",
-        "Keep these answers? [y/N]: y",
-    ):
-        assert said in done.stderr
-    assert kept(shop)[f"A {ANN}"].responses == {
-        str(n): response_as_plain(r) for n, r in RIGHT.items()
-    }
-
-
-def test_going_back_and_typing_again_changes_an_answer(shop: Path) -> None:
-    typed = ["A", "back", "back", "E", "AB", "B", "A C", "60", "ABCD", "1C", "back", "1C 2A 3B"]
-    typed += ["5", "2", "x", "1", "back", "0", "1", "y"]
-    done = enter(shop, "\n".join(typed) + "\n", "--form", A)
-    assert done.exit_code == 0, done.output
-    responses = kept(shop)[f"A {ANN}"].responses
-    assert responses["1"] == {"form": "chosen", "letters": ["B"]}
-    assert responses["5"]["answers"] == {"1": "C", "2": "A", "3": "B"}
-    assert responses["6"] == {"form": "awarded", "marks": [2, 0, 1]}
-    for said in ("the question has no 'E'", "takes one letter", "a whole number from 0 to 2"):
-        assert said in done.stderr
-
-
-def test_blank_illegible_and_unmarked_answers_are_shown_as_what_they_are(shop: Path) -> None:
-    done = enter(shop, "B\n\n?\nABC\n\n\ny\n", "--form", A)
-    assert done.exit_code == 0, done.output
-    for said in ("blank", "a person must look at it:", "read: A B C (D missing)", "not marked yet"):
-        assert f"    {said}" in done.stderr
-    assert "give the marks: question 6" in done.stdout
-    found = kept(shop)[f"A {ANN}"]
-    assert (found.responses["3"], "6" in found.responses) == ({"form": "illegible"}, False)
-
-
-def test_a_number_that_cannot_be_read_is_said_at_once(shop: Path) -> None:
-    done = enter(shop, "B\nA C\nsixty\n", "--form", A)
-    assert "a person must look at it: This cannot be read as one number." in done.stderr
-
-
-def test_a_whole_written_answer_may_be_blank_or_illegible(shop: Path) -> None:
-    for word, form in (("blank", "blank"), ("?", "illegible")):
-        done = enter(shop, "\n".join((*RIGHT_CELLS[:5], "2", word, "y", "")), "--form", A)
-        assert done.exit_code == 0, done.output
-        assert kept(shop)[f"A {ANN}"].responses["6"] == {"form": form}
-
-
-@pytest.mark.parametrize(
-    ("typed", "said"),
-    [
-        (FULL[:-3] + "\nn\n", "nothing was kept"),
-        ("B\nA C\n", "the answers ended too early; nothing was kept"),
-        ("", "the answers ended too early; nothing was kept"),
-    ],
-)
-def test_nothing_is_kept_before_it_is_confirmed(shop: Path, typed: str, said: str) -> None:
-    done = enter(shop, typed, "--form", A)
-    assert done.exit_code == 1
-    assert done.stderr.endswith(f"Error: {said}\n")
-    assert kept(shop) == {}
-
-
-@pytest.mark.parametrize(
-    ("arguments", "said"),
-    [
-        (("--form", "7KQ2M4ZZ"), "no form '7KQ2M4ZZ' was issued"),
-        (("--form", ""), "name files with answers"),
-        (("--form", A, "--person", BOB), f"was made for '{ANN}', not for '{BOB}'"),
-        (("--form", C, "--person", "Aprentice 01"), f"did you mean '{ANN}'?"),
-    ],
-)
-def test_a_form_or_person_that_cannot_be_meant_is_one_sentence(
-    shop: Path, arguments: tuple[str, ...], said: str
-) -> None:
-    done = enter(shop, FULL, *arguments)
-    assert done.exit_code in (1, 2)
-    assert said in done.stderr.splitlines()[-1]
-    assert kept(shop) == {}
-
-
-def test_a_form_made_for_nobody_is_marked_for_the_person_that_is_named(shop: Path) -> None:
-    for person in (ANN, BOB):
-        assert enter(shop, FULL, "--form", C, "--person", person).exit_code == 0
-    assert set(kept(shop)) == {f"C {ANN}", f"C {BOB}"}
-
-
 def test_what_the_diary_and_the_file_names_hold_is_nobodys_name(shop: Path) -> None:
     marked(shop, table(shop, row("A"), row("B")))
     with open_records(shop / "records") as connection:
@@ -445,8 +275,3 @@ def test_a_full_disk_is_one_sentence_and_nothing_is_lost(small_disk: Path) -> No
     assert list(kept(shop)) == [f"A {ANN}"]
     marked(shop, name)
     assert set(kept(shop)) == {f"A {ANN}", f"B {BOB}"}
-
-
-def test_the_word_for_going_back_is_no_answer_to_any_question() -> None:
-    assert mark_entry.BACK.upper().isalpha()
-    assert len(mark_entry.BACK) > 3

@@ -91,12 +91,15 @@ def test_every_command_has_help_with_an_example_of_itself(name: str, tmp_path: P
 
 def test_the_group_names_every_command() -> None:
     assert set(COMMANDS) == {
+        *("issues", "print-again", "void"),
         *("people", "observe", "sheet", "date", "due", "certificate", "pack"),
         *("export", "erase", "backup", "check", "retention"),
     }
 
 
 NEEDS = {
+    "print-again": ("1",),
+    "void": ("1", "--reason", "left in the canteen"),
     "people": ("--list",),
     "observe": (ANN, "mix_two_pack", "--observer", TRAINER, "--date", "2026-03-01", "a=yes"),
     "sheet": ("mix_two_pack",),
@@ -290,7 +293,7 @@ def test_erasing_needs_yes_and_leaves_no_byte(shop: Path) -> None:
     assert said == "nothing brings the records back; say --yes to erase"
     assert b"Ann Example" in bytes_of(shop / "records")
     told = records(shop, "erase", ANN, "--yes").stdout
-    assert "by hand: backups, packs and papers" in told
+    assert "by hand: backups, packs, papers and reports" in told
     assert ANN not in told
     for word in (b"Ann Example", ANN.encode()):
         assert word not in bytes_of(shop / "records")

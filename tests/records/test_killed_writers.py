@@ -1,7 +1,5 @@
 """A writer that is killed at any moment leaves whole records with everything it had said."""
 
-import json
-import os
 import subprocess
 import sys
 from pathlib import Path
@@ -9,27 +7,18 @@ from pathlib import Path
 import pytest
 
 from generator.records import open_records
+from tests.killed_programs import needs_fork, what_it_found
 from tests.records import killed_writers as writers
 from tests.records.small_records import sitting
 
 ROUNDS = 60
 PROGRAM = Path(writers.__file__)
-needs_fork = pytest.mark.skipif(not hasattr(os, "fork"), reason="this system cannot fork")
 
 
 @needs_fork
 def test_nothing_that_was_said_is_lost_however_a_writer_ends(tmp_path):
-    run = subprocess.run(
-        [sys.executable, str(PROGRAM), str(tmp_path), str(ROUNDS), "20260302"],
-        capture_output=True,
-        text=True,
-        timeout=600,
-        check=False,
-    )
-    assert run.returncode == 0, run.stderr
-    found = json.loads(run.stdout)
+    found = what_it_found(PROGRAM, tmp_path, ROUNDS)
     assert found["problems"] == []
-    assert found["rounds"] == ROUNDS
     assert all(found["done"].get(kind, 0) > 0 for kind in writers.KINDS)
 
 
