@@ -5,7 +5,6 @@ worked again from nothing but the numbers that stand on the paper.
 """
 
 import re
-from decimal import ROUND_CEILING, ROUND_FLOOR, ROUND_HALF_UP, Decimal
 from fractions import Fraction
 from pathlib import Path
 
@@ -14,13 +13,12 @@ import pytest
 from generator.assembly import build_forms, form_as_plain
 from generator.bank import load_bank
 from generator.printing import answer_key, question_paper
-from generator.quantities import unit_named
 from tests.printing.pdf_reading import FONTS, squeezed, whole_text
 from tests.questions.worked_apart import WORKED_APART
+from tests.read_back.values import number_of, read_values, rounded
 
 BANK = Path(__file__).parents[1] / "question_bank"
 FORMS = [("specimen", "A"), ("numbers_only", "A"), ("numbers_only", "B")]
-DIRECTIONS = {"half": ROUND_HALF_UP, "up": ROUND_CEILING, "down": ROUND_FLOOR}
 LEAST = 12
 
 
@@ -114,62 +112,6 @@ def test_paper_and_key_carry_the_same_foot(papers, which):
         assert plain["seed"] in text
 
 
-NUMBER = r"[-−]?\d+(?:\.\d+)?"
-
-
-def words_of(unit):
-    """Give the pattern of a value in a unit as it stands on paper without spaces."""
-    if unit == "ratio":
-        return rf"{NUMBER}(?::{NUMBER})+"
-    symbols = {unit_named(unit).symbol, unit_named(unit).singular or unit_named(unit).symbol}
-    return f"{NUMBER}(?:{'|'.join(re.escape(squeezed(symbol)) for symbol in sorted(symbols))})"
-
-
-def pattern_of(template, given):
-    """Give the pattern of a stem or a row, with a group for each placeholder in it."""
-    seen = set()
-    pattern = ""
-    for piece in re.split(r"(\{\w+\})", squeezed(template.replace("*", ""))):
-        name = piece.strip("{}") if piece.startswith("{") else ""
-        if not name:
-            pattern += re.escape(piece)
-        elif name in seen:
-            pattern += f"(?P={name})"
-        else:
-            pattern += f"(?P<{name}>{words_of(given[name].unit)})"
-            seen.add(name)
-    return pattern
-
-
-def read_values(item, text):
-    """Read the values of an item's placeholders off the paper, by the words around them."""
-    page, found = squeezed(text), {}
-    rows = item.sheet.rows if item.sheet else ()
-    for template in (item.stem, *("".join(row) for row in rows)):
-        match = re.search(pattern_of(template, item.given), page)
-        assert match, (template, page)
-        for name, value in match.groupdict().items():
-            assert found.setdefault(name, value) == value
-    return found
-
-
-def number_of(text, unit):
-    """Read '60µm', '4:1:1' or '2coats' as a number in its unit."""
-    if unit == "ratio":
-        return tuple(Fraction(part) for part in text.split(":"))
-    digits = re.match(NUMBER, text)
-    assert digits, text
-    return Fraction(digits[0].replace("−", "-"))
-
-
-def rounded(exact, answer):
-    steps = exact / answer.round_to
-    whole = (Decimal(steps.numerator) / Decimal(steps.denominator)).to_integral_value(
-        DIRECTIONS[answer.rounding]
-    )
-    return Fraction(whole) * answer.round_to
-
-
 @pytest.mark.parametrize("label", ["A", "B"])
 def test_the_keys_follow_from_the_numbers_read_on_the_paper(bank, papers, label):
     plain, paper, key = papers["numbers_only", label]
@@ -179,13 +121,16 @@ def test_the_keys_follow_from_the_numbers_read_on_the_paper(bank, papers, label)
         if name not in WORKED_APART:
             continue
         item = bank.items[name].record
-        read = read_values(item, section(paper, entry["number"]))
-        assert read.keys() == item.given.keys()
-        numbers = {n: number_of(text, item.given[n].unit) for n, text in read.items()}
-        expected = rounded(WORKED_APART[name](numbers), item.answer)
+        rows = item.sheet.rows if item.sheet else ()
+        units = {given: wanted.unit for given, wanted in item.given.items()}
+        templates = (item.stem, *("".join(row) for row in rows))
+        read = read_values(templates, units, section(paper, entry["number"]))
+        numbers = {n: number_of(text, units[n]) for n, text in read.items()}
+        exact = Fraction(WORKED_APART[name](numbers))
+        expected = rounded(exact, item.answer.round_to, item.answer.rounding)
         assert Fraction(entry["question"]["key"]["shown"]) == expected, name
         printed = section(key, entry["number"])
         assert re.search(rf"(?<![\d.]){re.escape(entry['question']['key']['shown'])}\b", printed)
         worked += 1
-    # the plan draws from all numeric items; those worked apart in the test are a part of them
-    assert worked >= 3
+    # only questions on a table are left out
+    assert worked >= 15

@@ -57,3 +57,36 @@ WORKED_APART: dict[str, Working] = {
     name: working for topic in TOPICS for name, working in topic.WORKED.items()
 }
 """The second working of each item by its name."""
+
+WITH_A_ROUNDED_FACTOR = frozenset(
+    (
+        "booth_climate/prepare_booth/time_for_99_percent",
+        "booth_climate/prepare_booth/time_for_99_percent_poorly_mixed",
+        "booth_climate/prepare_booth/fresh_air_from_a_tracer",
+        "booth_climate/prepare_booth/room_with_dead_corners",
+        "booth_climate/prepare_booth/percent_gone_from_the_fan",
+        "booth_climate/prepare_booth/minutes_lost_to_poor_mixing",
+        "booth_climate/read_manometer/inches_of_water_to_pascals",
+        "environment_records/keep_logs/a_month_in_kilograms",
+        "environment_records/voc_figures/pounds_to_grams",
+        "environment_records/voc_figures/mixed_for_a_us_form",
+        "environment_records/voc_figures/rule_figure_in_pounds",
+        "environment_records/voc_figures/solids_figure_in_grams",
+        "environment_records/voc_figures/us_can_under_a_limit",
+        "environment_records/voc_figures/limit_in_pounds",
+        "film_build/convert_units/fluid_ounces_in_the_cup",
+        "film_build/convert_units/wrong_gallon",
+        "film_build/convert_units/gallons_left_in_litres",
+        "film_build/convert_units/torque_for_a_metric_wrench",
+        "film_build/convert_units/gauge_in_kilopascals",
+        "film_build/convert_units/regulator_in_bar",
+        "film_build/convert_units/wheel_nuts_in_newton_metres",
+        "shop_air_tools/breathing_air/dry_enough_to_breathe",
+        "spray_gun/set_pressure/bar_on_a_psi_gauge",
+        "spray_gun/set_pressure/inlet_in_bar",
+        "spray_gun/set_pressure/wall_gauge_in_psi",
+        "spray_gun/set_pressure/gauge_in_kilopascals",
+        "spray_gun/set_pressure/gun_air_in_litres",
+    )
+)
+"""Items whose question states a factor with few figures: the key is met only after rounding."""
