@@ -96,6 +96,6 @@ def _say_what_is_left(erased: Erased) -> None:
     if not erased.pages_clear:
         click.echo("another program has the records open; old pages go when it ends", err=True)
     click.echo(
-        "by hand: backups, packs, papers and reports (printed/issue-*/) that were made before still "
-        "name the person"
+        "by hand: backups, packs, papers and reports (printed/issue-*/) that were made before "
+        "still name the person"
     )
