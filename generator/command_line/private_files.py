@@ -3,7 +3,7 @@
 import os
 import shutil
 import tempfile
-from collections.abc import Mapping
+from collections.abc import Iterable, Mapping
 from pathlib import Path
 
 from generator.records.database import OWNER_FOLDER, make_private
@@ -17,6 +17,24 @@ def write_private(path: Path, data: bytes) -> None:
         make_private(unfinished)
         unfinished.write_bytes(data)
         os.replace(unfinished, path)
+
+
+def write_private_files(folder: Path, files: Iterable[tuple[str, bytes]]) -> tuple[Path, ...]:
+    """Write files that only their owner may read, each to the disk as soon as it is made.
+
+    They are moved into the folder once the last one is written; on failure none of them is there.
+    """
+    folder.mkdir(mode=OWNER_FOLDER, parents=True, exist_ok=True)
+    names = []
+    # inside the folder, as the one above it may belong to somebody else
+    with tempfile.TemporaryDirectory(dir=folder, prefix=".new-") as temporary:
+        for name, data in files:
+            make_private(Path(temporary) / name)
+            (Path(temporary) / name).write_bytes(data)
+            names.append(name)
+        for name in names:
+            os.replace(Path(temporary) / name, folder / name)
+    return tuple(folder / name for name in names)
 
 
 def write_private_folder(folder: Path, contents: Mapping[str, bytes]) -> None:

@@ -1,19 +1,23 @@
 """`guidecoat report`."""
 
+import sys
+from collections.abc import Iterable, Sequence
 from datetime import date
 from pathlib import Path
 
 import click
 
 from generator.command_line.clock import today
-from generator.command_line.private_files import write_private
+from generator.command_line.private_files import write_private_files
 from generator.command_line.project import Project
 from generator.command_line.records_desk import on_a_day, readable_bank, records_here
-from generator.command_line.report_files import Wanted, report_files
+from generator.command_line.report_files import Document, Wanted, report_files
 from generator.printing import PrintingRefused
 
 # SQLite holds no larger row number
 MOST = 2**31
+# one or two are there at once
+FEWEST_TO_WATCH = 3
 
 
 @click.command()
@@ -52,15 +56,22 @@ def report(
     with records_here() as (connection, project):
         folder = (output or project.issue_folder(number) / "reports").resolve()
         bank = readable_bank(project)
+        day = on or today()
+        files = report_files(
+            project, connection, bank, number, wanted, folder=folder, day=day, watched=_watched
+        )
         try:
-            files = report_files(
-                project, connection, bank, number, wanted, folder=folder, day=on or today()
-            )
+            written = write_private_files(folder, files)
         except PrintingRefused as refused:
             raise click.ClickException(str(refused)) from refused
-        for name, data in files.items():
-            write_private(folder / name, data)
-            click.echo(_shown(project, folder / name))
+    for path in written:
+        click.echo(_shown(project, path))
+
+
+def _watched(documents: Sequence[Document]) -> Iterable[Document]:
+    quiet = len(documents) < FEWEST_TO_WATCH or not sys.stderr.isatty()
+    with click.progressbar(documents, label="reports", file=sys.stderr, hidden=quiet) as bar:
+        yield from bar
 
 
 def _shown(project: Project, path: Path) -> str:

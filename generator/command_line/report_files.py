@@ -2,9 +2,10 @@
 
 import os
 from collections import Counter
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from datetime import date
+from functools import partial
 from pathlib import Path
 from typing import Any, cast
 
@@ -31,6 +32,8 @@ from generator.reports import (
 from generator.website.report_page import report_page
 
 Plain = Mapping[str, Any]
+# the start of its file names, and what gives its content once it is its turn
+Document = tuple[str, Callable[[], Plain]]
 
 
 @dataclass(frozen=True, slots=True)
@@ -62,12 +65,14 @@ def report_files(
     *,
     folder: Path,
     day: date,
-) -> dict[str, bytes]:
-    """Give name and bytes of every report that is wanted.
+    watched: Callable[[Sequence[Document]], Iterable[Document]] = iter,
+) -> Iterator[tuple[str, bytes]]:
+    """Give name and bytes of every report that is wanted, one after the other.
 
-    folder  where the files will lie, for the links to the course
-    day     on which dates are judged
-    Raises RecordsRefused for an issue, a person or a form without answers.
+    folder   where the files will lie, for the links to the course
+    day      on which dates are judged
+    watched  goes through the reports one by one, so that somebody can be told how far it is
+    Raises RecordsRefused for an issue, a person or a form without answers, before the first file.
     """
     sat = sat_issue(connection, number)
     if not sat.papers:
@@ -75,19 +80,26 @@ def report_files(
             f"nobody has answered issue {number} yet; mark the answers first: guidecoat mark"
         )
     papers = _named(_picked(sat, wanted), sat)
-    documents = dict(_documents(connection, bank, sat, papers, wanted, day))
+    documents = tuple(_documents(connection, bank, sat, papers, wanted, day))
     settings = sat.issue.settings
+    paper = cast("PaperSize", settings.get("paper", "a4"))
+    large_print = wanted.large_print or bool(settings.get("large_print"))
+    return _files(project, watched(documents), paper, large_print, folder)
+
+
+def _files(
+    project: Project,
+    documents: Iterable[Document],
+    paper: PaperSize,
+    large_print: bool,
+    folder: Path,
+) -> Iterator[tuple[str, bytes]]:
     site = f"{Path(os.path.relpath(project.site.resolve(), folder)).as_posix()}/"
-    files: dict[str, bytes] = {}
-    for name, content in documents.items():
-        files[f"{name}.pdf"] = report(
-            content,
-            paper=cast("PaperSize", settings.get("paper", "a4")),
-            fonts=project.fonts,
-            large_print=wanted.large_print or bool(settings.get("large_print")),
-        )
-        files[f"{name}.html"] = report_page(content, theme=project.theme, site=site)
-    return files
+    for name, content_of in documents:
+        content = content_of()
+        pdf = report(content, paper=paper, fonts=project.fonts, large_print=large_print)
+        yield f"{name}.pdf", pdf
+        yield f"{name}.html", report_page(content, theme=project.theme, site=site)
 
 
 def _documents(
@@ -97,18 +109,18 @@ def _documents(
     papers: Sequence[tuple[str, SatPaper]],
     wanted: Wanted,
     day: date,
-) -> Iterator[tuple[str, Plain]]:
+) -> Iterator[Document]:
     names = course_names(bank)
     if not wanted.of_class and not wanted.profiles:
         for name, paper in papers:
-            yield f"{name}-report", person_report(paper, names)
+            yield f"{name}-report", partial(person_report, paper, names)
     if wanted.profiles:
         procedures = procedure_names(bank)
         for name, paper in papers:
             known = paperwork_of(connection, paper.person)
-            yield f"{name}-profile", profile(paper, names, known, procedures, day)
+            yield f"{name}-profile", partial(profile, paper, names, known, procedures, day)
     if wanted.of_class or wanted.is_everything:
-        yield f"{sat.issue.blueprint}-class-report", _class(connection, sat, names)
+        yield f"{sat.issue.blueprint}-class-report", partial(_class, connection, sat, names)
 
 
 def _class(connection: Records, sat: SatIssue, names: CourseNames) -> Plain:

@@ -13,7 +13,13 @@ from generator.marking import ClassAnalysis, Figure, ItemAnalysis, Scores, analy
 from generator.marking.analysis import item_analysis
 from generator.marking.analysis_flags import trust_in
 from generator.marking.analysis_moments import correlation
-from generator.reports.pooled_answers import ItemVersion, Pool, PooledPaper
+from generator.reports.pooled_answers import (
+    ItemAnswers,
+    ItemVersion,
+    Pool,
+    PooledPaper,
+    nothing_collected,
+)
 from generator.reports.pooled_options import chosen_options
 
 FEWEST_IN_COMMON = 2
@@ -52,6 +58,7 @@ class PooledAnalysis:
     items: tuple[PooledItem, ...]
 
 
+@nothing_collected()
 def analyse_pool(pool: Pool, cut: int | None = None) -> PooledAnalysis:
     """Analyse pooled papers.
 
@@ -65,7 +72,7 @@ def analyse_pool(pool: Pool, cut: int | None = None) -> PooledAnalysis:
         analyses = whole.items
     else:
         whole = _whole(pool)
-        analyses = tuple(_item(item, papers) for item, papers in pool.by_item.items())
+        analyses = tuple(_item(item, met) for item, met in pool.by_item.items())
     return PooledAnalysis(
         issues=pool.issues,
         waiting=pool.waiting,
@@ -73,8 +80,8 @@ def analyse_pool(pool: Pool, cut: int | None = None) -> PooledAnalysis:
         common=tuple(item.name for item in pool.common),
         whole=whole,
         items=tuple(
-            PooledItem(item.version, len(papers), analysis)
-            for (item, papers), analysis in zip(pool.by_item.items(), analyses, strict=True)
+            PooledItem(item.version, len(met.papers), analysis)
+            for (item, met), analysis in zip(pool.by_item.items(), analyses, strict=True)
         ),
     )
 
@@ -83,8 +90,8 @@ def _one_form(pool: Pool, cut: int | None) -> ClassAnalysis:
     """Analyse one common form exactly as a table of responses is analysed."""
     options = {
         item.name: found
-        for item, papers in pool.by_item.items()
-        if (found := chosen_options([paper.answers[item] for paper in papers]))
+        for item, met in pool.by_item.items()
+        if (found := chosen_options(met.answers))
     }
     chosen = {name: found.chosen for name, found in options.items()}
     key = {name: found.key for name, found in options.items()}
@@ -113,19 +120,18 @@ def _whole(pool: Pool) -> ClassAnalysis:
     )
 
 
-def _item(item: ItemVersion, papers: Sequence[PooledPaper]) -> ItemAnalysis:
+def _item(item: ItemVersion, met: ItemAnswers) -> ItemAnalysis:
     """Analyse an item against the rest of each person's own form, in shares of the marks."""
-    answers = [paper.answers[item] for paper in papers]
     rows = tuple(
-        (answer.share, paper.rest_share(item))
-        for answer, paper in zip(answers, papers, strict=True)
+        (answer.share, paper.rest_share(answer))
+        for answer, paper in zip(met.answers, met.papers, strict=True)
     )
     scores = Scores((item.name, REST), (Fraction(1), Fraction(1)), rows)
-    options = chosen_options(answers)
+    options = chosen_options(met.answers)
     found = item_analysis(
         scores, 0, options.chosen if options else None, options.key if options else ""
     )
-    total = correlation(scores.columns[0], _whole_numbers([p.total_share for p in papers]))
+    total = correlation(scores.columns[0], _whole_numbers([p.total_share for p in met.papers]))
     return replace(found, item_total=total, alpha_if_dropped=FORMS_DIFFER)
 
 

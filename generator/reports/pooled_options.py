@@ -33,8 +33,9 @@ def chosen_options(answers: Sequence[AnsweredQuestion]) -> ChosenOptions | None:
     keys = {_right(question, by_letter) for question in questions.values()}
     if len(keys) != 1 or len(key := keys.pop()) != 1:
         return None
-    chosen = (_chosen(answer, names[id(answer.asked)]) for answer in answers)
-    return ChosenOptions(tuple(chosen), key[0])
+    met = [(id(answer.asked), answer.letters) for answer in answers]
+    chosen = {(place, letters): _chosen(letters, names[place]) for place, letters in set(met)}
+    return ChosenOptions(tuple(chosen[answer] for answer in met), key[0])
 
 
 def _lettering(question: Question) -> tuple[tuple[str, str], ...]:
@@ -51,6 +52,6 @@ def _right(question: Question, by_letter: bool) -> tuple[str, ...]:
     return tuple(names[o["letter"]] for o in question["key"]["options"] if o["right"])
 
 
-def _chosen(answer: AnsweredQuestion, names: Mapping[str, str]) -> str:
-    letters = (letter.strip().upper() for letter in answer.letters)
-    return " and ".join(names[letter] for letter in letters if letter in names)
+def _chosen(letters: Sequence[str], names: Mapping[str, str]) -> str:
+    written = (letter.strip().upper() for letter in letters)
+    return " and ".join(names[letter] for letter in written if letter in names)

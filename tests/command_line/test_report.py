@@ -4,11 +4,17 @@ import re
 import shutil
 import stat
 from collections.abc import Iterator, Sequence
+from io import StringIO
 from pathlib import Path
+from types import SimpleNamespace
+from typing import Any
 
 import pytest
 
 from generator.command_line import report as report_command
+from generator.command_line import report_files
+from generator.printing import PrintingRefused
+from generator.printing import report as printed
 from generator.records import open_records
 from generator.records.issues import void
 from generator.records.people import add_people
@@ -200,6 +206,49 @@ def test_options_that_contradict_each_other_are_misuse(shop: Path) -> None:
     assert "is not in the range" in misuse(shop, "report", "0")
     assert "is not a date" in misuse(shop, "report", "1", "--profile", "--on", "tomorrow")
     assert "is not a valid integer" in misuse(shop, "report", "spring")
+
+
+def test_a_report_that_cannot_be_set_leaves_the_earlier_ones_whole(
+    shop: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    before = {name: (shop / name).read_bytes() for name in reports(shop, "1")}
+    folder = shop / "printed" / "issue-1" / "reports"
+    made: list[Path] = []
+
+    def refuse_the_class(content: dict[str, Any], **layout: Any) -> bytes:
+        if content["kind"] == "class":
+            made.extend(folder.glob(".new-*/*"))
+            assert all(stat.S_IMODE(path.stat().st_mode) & 0o077 == 0 for path in made)
+            raise PrintingRefused("No font file.")
+        return printed(content, **layout)
+
+    monkeypatch.setattr(report_files, "report", refuse_the_class)
+    assert refused(shop, "1", "--large-print") == "No font file."
+    # each file leaves the memory as soon as it is made
+    assert sorted(path.name for path in made) == sorted(
+        Path(name).name for name in both("A-report", "B-report")
+    )
+    assert {name: (shop / name).read_bytes() for name in before} == before
+    assert len(list(folder.iterdir())) == len(before)
+
+
+class Terminal(StringIO):
+    """An error stream that somebody looks at."""
+
+    def isatty(self) -> bool:
+        return True
+
+
+def test_a_terminal_is_told_how_far_many_reports_are_and_a_pipe_is_not(
+    shop: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    assert run(shop, "report", "1").stderr == ""
+    seen = Terminal()
+    monkeypatch.setattr(report_command, "sys", SimpleNamespace(stderr=seen))
+    reports(shop, "1", "--form", "A")
+    assert seen.getvalue() == ""
+    assert len(reports(shop, "1")) == 6
+    assert "reports" in seen.getvalue() and "100%" in seen.getvalue()
 
 
 def test_a_folder_that_cannot_be_written_is_said(shop: Path) -> None:

@@ -6,13 +6,15 @@ from dataclasses import dataclass
 from fractions import Fraction
 
 from tests.printing.pdf_reading import squeezed
-from tests.questions.worked_apart import WORKED_APART
+from tests.questions.worked_apart import WITH_A_ROUNDED_FACTOR, WORKED_APART
+from tests.read_back.accepted import band_disagreements, only_disagreements
 from tests.read_back.pages import Part
 from tests.read_back.plain_bank import PlainBank, Record, inside, templates
 from tests.read_back.values import NUMBER, NotOnPaper, number_of, read_values, rounded
 
 STATED = re.compile(rf" Key ({NUMBER})(.*?) Accept (.*?) Working ")
-BAND = re.compile(rf"({NUMBER}) to ({NUMBER})")
+# a float where a root, a logarithm or the circle comes in
+FLOAT = Fraction(1, 10**9)
 SPACE = re.compile(r"Working Answer ?(.*)$")
 
 
@@ -42,32 +44,37 @@ def values_on_paper(bank: PlainBank, name: str, paper: Part) -> Mapping[str, str
     return read_values(templates(item), _units(item), paper.body)
 
 
-def worked_number(bank: PlainBank, name: str, paper: Part) -> Fraction:
-    """Answer a sum from its paper alone, rounded as the item says; raises NotOnPaper."""
+def number_disagreements(bank: PlainBank, name: str, stated: Stated, paper: Part) -> Iterator[str]:
+    """Answer a sum from its paper alone; say where number, unit or what passes do not agree.
+
+    Raises NotOnPaper.
+    """
     if name.startswith("tables/"):
-        return _looked_up(bank.tables[name.split("/")[1]], paper)
-    item, units = bank.items[name], _units(bank.items[name])
-    read = values_on_paper(bank, name, paper)
-    numbers = {n: number_of(text, units[n]) for n, text in read.items()}
-    try:
-        exact = WORKED_APART[name](numbers)
-    except (ArithmeticError, LookupError, ValueError) as error:
-        raise NotOnPaper(f"{read} cannot be worked: {error!r}") from error
-    answer = item["answer"]
-    return rounded(Fraction(exact), Fraction(answer["round_to"]), answer.get("rounding", "half"))
-
-
-def number_disagreements(expected: Fraction, stated: Stated, paper: Part) -> Iterator[str]:
-    """Say where the number, the unit or the numbers that pass do not agree."""
+        expected = _looked_up(bank.tables[name.split("/")[1]], paper)
+        yield from only_disagreements(expected, stated.accept)
+    else:
+        answer = bank.items[name]["answer"]
+        step = Fraction(answer["round_to"])
+        exact = _worked(bank, name, paper)
+        expected = rounded(exact, step, answer.get("rounding", "half"))
+        slack = step if name in WITH_A_ROUNDED_FACTOR else abs(exact) * FLOAT
+        yield from band_disagreements(answer, exact, stated.accept, slack)
     if Fraction(stated.shown.replace("−", "-")) != expected:
         yield f"worked from the paper {float(expected):g}, the key says {stated.shown}"
     space = SPACE.search(paper.body)
     if space is None or squeezed(space[1]) != squeezed(stated.unit):
         yield f"the paper leaves room for another unit than '{stated.unit}'"
-    if band := BAND.search(stated.accept):
-        low, high = (Fraction(end.replace("−", "-")) for end in band.groups())
-        if not low <= expected <= high:
-            yield f"{float(expected):g} would not pass: {stated.accept}"
+
+
+def _worked(bank: PlainBank, name: str, paper: Part) -> Fraction:
+    """Work a sum from the numbers on its paper, not rounded."""
+    units = _units(bank.items[name])
+    read = values_on_paper(bank, name, paper)
+    numbers = {n: number_of(text, units[n]) for n, text in read.items()}
+    try:
+        return Fraction(WORKED_APART[name](numbers))
+    except (ArithmeticError, LookupError, ValueError) as error:
+        raise NotOnPaper(f"{read} cannot be worked: {error!r}") from error
 
 
 def _units(item: Record) -> dict[str, str]:

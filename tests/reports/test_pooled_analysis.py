@@ -1,5 +1,6 @@
 """Analysis of what was issued: the figures of a response table, pooled by item version."""
 
+import gc
 from fractions import Fraction
 
 import numpy as np
@@ -9,6 +10,7 @@ from hypothesis import strategies as st
 
 from generator.marking import Ordered, analyse, analysis_as_plain, right_or_wrong_scores
 from generator.marking.corrected_key import accept_option, leave_out
+from generator.records import RecordsRefused
 from generator.records.appeals import correct_and_mark_again
 from generator.records.corrected_forms import corrected_forms
 from generator.records.corrections import Correction
@@ -284,3 +286,18 @@ def test_corrections_reach_the_analysis(tmp_path, change, items):
         # two options are right now, so no single key is left to compare with
         assert found.items[0].analysis.right == 2
         assert found.items[0].analysis.options == ()
+
+
+@pytest.mark.parametrize("running", [True, False])
+def test_pooling_leaves_the_collector_of_memory_as_it_was_also_when_it_refuses(tmp_path, running):
+    before = gc.isenabled()
+    (gc.enable if running else gc.disable)()
+    try:
+        with records_with(tmp_path, ()) as connection:
+            with pytest.raises(RecordsRefused, match="no issue 7"):
+                pooled(connection, [7])
+            assert gc.isenabled() == running
+            analyse_pool(pooled(connection, []))
+        assert gc.isenabled() == running
+    finally:
+        (gc.enable if before else gc.disable)()
