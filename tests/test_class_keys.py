@@ -8,6 +8,7 @@ options come from the plain records, orders and pairs from the stated pairs.
 import re
 from collections import Counter, defaultdict
 from dataclasses import dataclass
+from decimal import Decimal
 from itertools import pairwise
 from pathlib import Path
 
@@ -207,6 +208,38 @@ def test_one_wrong_figure_or_letter_on_a_key_is_noticed(records, classes, name):
         assert about(number, disagreements(records, sheets.paper, wrong, sheets.guide)), part
 
 
+def test_one_wrong_end_of_what_passes_is_noticed(records, classes):
+    sheets = classes["numbers_only"][0]
+    moved = 0
+    for number, part in key_parts(sheets.key).items():
+        item = records.items.get(part.heading)
+        by = 2 * Decimal(item["answer"]["round_to"] if item else 1)
+        accept = stated_number(part).accept
+        for end in re.finditer(NUMBER, accept):
+            other = Decimal(end[0].replace("−", "-")) + by
+            changed = f"{accept[: end.start()]}{other}{accept[end.end() :]}"
+            body = part.body.replace(f"Accept {accept}", f"Accept {changed}", 1)
+            wrong = sheets.key.replace(part.body, body)
+            assert about(number, disagreements(records, sheets.paper, wrong, sheets.guide)), part
+            moved += 1
+    assert moved > 30
+
+
+def test_two_options_exchanged_on_a_paper_are_noticed(records, classes):
+    sheets = classes["mid_course"][0]
+    exchanged = Counter()
+    for number, part in paper_parts(sheets.paper).items():
+        if part.heading not in ("one answer", "one or more answers", "put in order"):
+            continue
+        start, first, second = re.match(r"(.*) A (.+?) B (.+?)(?= C |$)", part.body).groups()
+        rest = part.body[len(f"{start} A {first} B {second}") :]
+        body = f"{start} A {second} B {first}{rest}"
+        wrong = sheets.paper.replace(part.body, body)
+        assert about(number, disagreements(records, wrong, sheets.key, sheets.guide)), part
+        exchanged[part.heading] += 1
+    assert min(exchanged.values()) >= 1 and len(exchanged) == 3
+
+
 def test_one_wrong_line_in_the_list_at_the_top_is_noticed(records, classes):
     sheets = classes["mid_course"][0]
     top, rest = sheets.key.split("Question 1 ", 1)
@@ -216,6 +249,14 @@ def test_one_wrong_line_in_the_list_at_the_top_is_noticed(records, classes):
         changed = top[: line.start()] + other_letter(line[1]) + top[line.end() :]
         wrong = f"{changed}Question 1 {rest}"
         assert disagreements(records, sheets.paper, wrong, sheets.guide) != []
+
+
+def test_a_question_that_must_be_right_on_one_sheet_only_is_noticed(records, classes):
+    sheets = classes["mid_course"][0]
+    wrong = sheets.key.replace("MUST BE RIGHT ", "", 1)
+    assert len(disagreements(records, sheets.paper, wrong, sheets.guide)) == 1
+    wrong = re.sub(r" must (?=\d)", " ", sheets.key, count=1)
+    assert "list at the top" in disagreements(records, sheets.paper, wrong, sheets.guide)[0]
 
 
 def test_a_point_changed_on_the_marking_guide_is_noticed(records, classes):

@@ -42,6 +42,8 @@ def disagreements(bank: PlainBank, paper: str, key: str, guide: str) -> list[str
         shorts[number], wrong = _compared(bank, part, answer, guided.get(number))
         if part.marks != answer.marks:
             wrong.append(f"{part.marks} marks on the paper, {answer.marks} on the key")
+        if part.must != answer.must:
+            wrong.append("paper and key do not agree on whether it must be right")
         found += [f"question {number}, {answer.heading}: {words}" for words in wrong]
     return found + list(_list_disagreements(answers_at_a_glance(key), shorts, asked))
 
@@ -167,9 +169,10 @@ def _list_disagreements(
     """Say where the list at the top is not what stands below; its columns come in any order."""
     left = {
         number: re.compile(
-            rf"(?:must )?{number} {_loose(short)}(?: \*)? {asked[number].marks}(?: |$)"
+            rf"{'must ' if part.must else ''}{number} {_loose(shorts[number])}"
+            rf"(?: \*)? {part.marks}(?: |$)"
         )
-        for number, short in shorts.items()
+        for number, part in asked.items()
     }
     place = 0
     while left:

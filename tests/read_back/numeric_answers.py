@@ -91,10 +91,14 @@ def _looked_up(table: Record, paper: Part) -> Fraction:
         if question.startswith(inside(look["to"])) and f"for{inside(look['from'])}" in question
     ]
     given = question.rsplit(f"for{inside(asked['from'])}", 1)[1]
-    if "rows" in table:
-        start, end = names.index(asked["from"]), names.index(asked["to"])
-        (cell,) = [row[end] for row in table["rows"] if inside(row[start]) == given]
-        return Fraction(cell)
-    printed = paper.body.rsplit("?", 1)[1]
-    (cell,) = re.findall(rf"(?<!\S){re.escape(given)} ({NUMBER})(?!\S)", printed)
+    start, end = names.index(asked["from"]), names.index(asked["to"])
+    rows = table.get("rows") or _printed_rows(paper.body, len(names))
+    (cell,) = [row[end] for row in rows if inside(row[start]) == given]
     return Fraction(cell)
+
+
+def _printed_rows(body: str, columns: int) -> list[list[str]]:
+    """Cut the numbers that stand between the heads of a table and the room for the working."""
+    above = body.split(" Working Answer")[0]
+    cells = re.search(rf"(?:{NUMBER} )*{NUMBER}$", above)[0].split()
+    return [cells[place : place + columns] for place in range(0, len(cells), columns)]

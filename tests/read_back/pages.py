@@ -7,7 +7,7 @@ from tests.printing.pdf_reading import page_texts, squeezed
 
 FOOT = re.compile(r"Form \S+ Edition \S+ Seed .{1,60}? Id \w+ Page \d+ of \d+$")
 CONSTANTS = "Units and constants –"
-MUST = r"(?:MUST BE RIGHT )?"
+MUST = r"(MUST BE RIGHT )?"
 TASKS = "number and unit|one answer|one or more answers|put in order|match|written answer"
 PAPER_HEAD = re.compile(rf"Question (\d+) {MUST}({TASKS}) · (\d+) marks?")
 KEY_HEAD = re.compile(rf"Question (\d+) {MUST}(\d+) marks? ([a-z_0-9]+(?:/[a-z_0-9]+)+)")
@@ -21,8 +21,10 @@ class Part:
 
     heading  its kind on a paper, its name on a key
     body     all that stands below the heading, with single spaces
+    must     whether its heading says that it must be right
     """
 
+    must: bool
     marks: int
     heading: str
     body: str
@@ -41,19 +43,27 @@ def printed_text(document: bytes) -> str:
 def paper_parts(text: str) -> dict[int, Part]:
     """Read the questions of a question paper by their numbers."""
     found = _cut(text.split(CONSTANTS)[0], PAPER_HEAD)
-    return {int(number): Part(int(marks), task, body) for (number, task, marks), body in found}
+    return {
+        int(number): Part(bool(must), int(marks), task, body)
+        for (number, must, task, marks), body in found
+    }
 
 
 def key_parts(text: str) -> dict[int, Part]:
     """Read the questions of an answer key by their numbers."""
-    found = _cut(text, KEY_HEAD)
-    return {int(number): Part(int(marks), name, body) for (number, marks, name), body in found}
+    return _with_names(text, KEY_HEAD)
 
 
 def guide_parts(text: str) -> dict[int, Part]:
     """Read the questions of a marking guide by their numbers."""
-    found = _cut(text, GUIDE_HEAD)
-    return {int(number): Part(int(marks), name, body) for (number, marks, name), body in found}
+    return _with_names(text, GUIDE_HEAD)
+
+
+def _with_names(text: str, head: re.Pattern[str]) -> dict[int, Part]:
+    return {
+        int(number): Part(bool(must), int(marks), name, body)
+        for (number, must, marks, name), body in _cut(text, head)
+    }
 
 
 def answers_at_a_glance(text: str) -> str:
