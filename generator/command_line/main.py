@@ -17,6 +17,7 @@ from generator.command_line.mark import mark
 from generator.command_line.records import records
 from generator.command_line.report import report
 from generator.command_line.serve import serve
+from generator.printing import PrintingRefused
 from generator.questions import NothingToDraw
 
 
@@ -26,7 +27,7 @@ class _PlainSpeaking(click.Group):
     def invoke(self, ctx: click.Context) -> Any:
         try:
             return super().invoke(ctx)
-        except NothingToDraw as error:
+        except (NothingToDraw, PrintingRefused) as error:
             raise click.ClickException(str(error)) from error
         except OSError as error:
             if error.errno == errno.EPIPE:

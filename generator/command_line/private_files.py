@@ -11,12 +11,7 @@ from generator.records.database import OWNER_FOLDER, make_private
 
 def write_private(path: Path, data: bytes) -> None:
     """Write one file in one step; its folder is made where there is none."""
-    path.parent.mkdir(mode=OWNER_FOLDER, parents=True, exist_ok=True)
-    with tempfile.TemporaryDirectory(dir=path.parent, prefix=".new-") as temporary:
-        unfinished = Path(temporary) / path.name
-        make_private(unfinished)
-        unfinished.write_bytes(data)
-        os.replace(unfinished, path)
+    write_private_files(path.parent, [(path.name, data)])
 
 
 def write_private_files(folder: Path, files: Iterable[tuple[str, bytes]]) -> tuple[Path, ...]:

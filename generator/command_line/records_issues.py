@@ -6,7 +6,6 @@ from generator.command_line.clock import now
 from generator.command_line.issue_papers import finish_pending, print_again
 from generator.command_line.project import counted
 from generator.command_line.records_desk import records_here
-from generator.printing import PrintingRefused
 from generator.records.issued_before import all_issues
 from generator.records.issues import void as take_out
 
@@ -37,10 +36,7 @@ def again(number: int) -> None:
     Example: guidecoat records print-again 3
     """
     with records_here() as (connection, project):
-        try:
-            written = print_again(project, connection, number)
-        except PrintingRefused as error:
-            raise click.ClickException(f"the papers could not be set: {error}") from error
+        written = print_again(project, connection, number)
     for path in written:
         click.echo(path.relative_to(project.root))
 

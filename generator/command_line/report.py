@@ -12,7 +12,6 @@ from generator.command_line.private_files import write_private_files
 from generator.command_line.project import Project
 from generator.command_line.records_desk import on_a_day, readable_bank, records_here
 from generator.command_line.report_files import Document, Wanted, report_files
-from generator.printing import PrintingRefused
 
 # SQLite holds no larger row number
 MOST = 2**31
@@ -60,10 +59,7 @@ def report(
         files = report_files(
             project, connection, bank, number, wanted, folder=folder, day=day, watched=_watched
         )
-        try:
-            written = write_private_files(folder, files)
-        except PrintingRefused as refused:
-            raise click.ClickException(str(refused)) from refused
+        written = write_private_files(folder, files)
     for path in written:
         click.echo(_shown(project, path))
 

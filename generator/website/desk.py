@@ -6,7 +6,6 @@ from functools import partial
 from pathlib import Path
 from typing import Any
 
-from jinja2 import Environment, FileSystemLoader, StrictUndefined
 from markupsafe import Markup
 
 from generator.bank.records import SourceTag
@@ -16,6 +15,7 @@ from generator.website.addresses import source_address
 from generator.website.course import Course
 from generator.website.draft import Draft
 from generator.website.prose import phrase, rendered
+from generator.website.theme_templates import theme_templates
 
 STATUS_WORDS = {
     "read": "read in the document itself",
@@ -37,13 +37,7 @@ class Desk:
     def __init__(self, course: Course, theme: Path) -> None:
         self.course = course
         self.problems: list[Problem] = []
-        self._environment = Environment(
-            loader=FileSystemLoader(theme),
-            autoescape=True,
-            undefined=StrictUndefined,
-            trim_blocks=True,
-            lstrip_blocks=True,
-        )
+        self._environment = theme_templates(theme)
         self._environment.filters["data_block"] = data_block
 
     def draft(self, path: str) -> Draft:

@@ -1,19 +1,18 @@
 """A report as one page that needs nothing beside it: no script, no address but the course's own."""
 
-from base64 import b64encode
 from collections.abc import Mapping
 from functools import cache
-from hashlib import sha256
 from html import escape
 from pathlib import Path
 from typing import Any
 
-from jinja2 import Environment, FileSystemLoader, StrictUndefined
+from jinja2 import Environment
 from markdown_it import MarkdownIt
 from markupsafe import Markup
 
 from generator.website.addresses import lesson_address, questions_address
-from generator.website.self_contained import licences, with_fonts
+from generator.website.self_contained import licences, policy_without_script, with_fonts
+from generator.website.theme_templates import theme_templates
 
 
 def report_page(content: Mapping[str, Any], *, theme: Path, site: str) -> bytes:
@@ -27,7 +26,7 @@ def report_page(content: Mapping[str, Any], *, theme: Path, site: str) -> bytes:
     html = _environment(theme).get_template(f"reports/{content['kind']}.html")
     text = html.render(
         report=content,
-        policy=_policy(style),
+        policy=policy_without_script(style),
         style=Markup(style),
         licences=Markup(licences(theme / "assets")),
         lesson=lambda module: f"{site}{lesson_address(module)}",
@@ -41,23 +40,9 @@ def _practice(objective: str) -> str:
     return f"{questions_address(module)}#{name.replace('_', '-')}"
 
 
-def _policy(style: str) -> str:
-    print_of_style = b64encode(sha256(style.encode("utf-8")).digest()).decode("ascii")
-    return (
-        f"default-src 'none'; style-src 'sha256-{print_of_style}'; font-src data:; "
-        "base-uri 'none'; form-action 'none'"
-    )
-
-
 @cache
 def _environment(theme: Path) -> Environment:
-    made = Environment(
-        loader=FileSystemLoader(theme),
-        autoescape=True,
-        undefined=StrictUndefined,
-        trim_blocks=True,
-        lstrip_blocks=True,
-    )
+    made = theme_templates(theme)
     made.filters["inline"] = lambda text: Markup(_reader().renderInline(text))
     made.filters["drawing"] = Markup
     return made

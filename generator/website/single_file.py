@@ -6,8 +6,6 @@ from collections.abc import Iterable, Mapping, Sequence
 from pathlib import Path
 from typing import NamedTuple
 
-from jinja2 import Environment, FileSystemLoader, StrictUndefined
-
 from generator.website.page_sections import Section, page_sections
 from generator.website.self_contained import (
     BrokenScript,
@@ -17,6 +15,7 @@ from generator.website.self_contained import (
     whole_script,
     with_fonts,
 )
+from generator.website.theme_templates import theme_templates
 
 ONE_FILE = "course_in_one_file.html"
 SCRIPTS = ("assets/course.js", "search_list.js", "assets/search.js")
@@ -66,13 +65,7 @@ def one_file(site: Path, pages: Sequence[str], theme: Path) -> str:
         parts=dict(_part(path.read_text(encoding="utf-8")) for path in parts),
         licences=licences(site / "assets"),
     )
-    writer = Environment(
-        loader=FileSystemLoader(theme),
-        undefined=StrictUndefined,
-        autoescape=True,
-        trim_blocks=True,
-        lstrip_blocks=True,
-    )
+    writer = theme_templates(theme)
     return writer.get_template("one_file.html").render(one=filled, parts=_block(filled.parts))
 
 

@@ -10,7 +10,7 @@ from html import escape
 from pathlib import Path
 from typing import Any, NamedTuple
 
-from jinja2 import Environment, FileSystemLoader, StrictUndefined
+from jinja2 import Environment
 from markdown_it import MarkdownIt
 from markupsafe import Markup
 
@@ -25,6 +25,7 @@ from generator.website.self_contained import (
     with_fonts,
 )
 from generator.website.sitting_content import sitting_content
+from generator.website.theme_templates import theme_templates
 
 STYLES = ("ground", "pages", "questions", "on_screen")
 # in the order they lean on one another; `form_start` sets the page going
@@ -89,13 +90,7 @@ def _stock(theme: Path) -> _Stock:
 
 
 def _writer(theme: Path) -> Environment:
-    made = Environment(
-        loader=FileSystemLoader(theme),
-        autoescape=True,
-        undefined=StrictUndefined,
-        trim_blocks=True,
-        lstrip_blocks=True,
-    )
+    made = theme_templates(theme)
     made.globals["prose"] = lambda text: Markup(_reader().render(text))
     made.globals["phrase"] = lambda text: Markup(_reader().renderInline(text))
     return made

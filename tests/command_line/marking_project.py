@@ -96,3 +96,13 @@ def corrections(root: Path) -> int:
     """Count the corrections of the first issue."""
     with open_records(root / "records") as connection:
         return len(corrections_of(connection, 1))
+
+
+def refused(shop: Path, *arguments: str) -> str:
+    """Run `guidecoat mark` that must refuse and keep nothing; give what it says."""
+    before = kept(shop)
+    result = run(shop, "mark", *arguments)
+    assert result.exit_code == 1, result.output
+    assert result.stdout == ""
+    assert kept(shop) == before
+    return result.stderr

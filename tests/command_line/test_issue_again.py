@@ -7,6 +7,7 @@ from shutil import disk_usage
 import pytest
 
 from generator.command_line import issue_papers
+from generator.printing import PrintingRefused
 from generator.records import open_records
 from generator.records.issues import issue_of, pending_issues
 from tests.command_line.issue_project import ISSUE, issuing_project, printed
@@ -166,6 +167,24 @@ def test_a_missing_font_keeps_nothing(root: Path) -> None:
     assert result.exit_code == 1
     assert "nothing was written" in result.stderr
     assert states(root) == []
+
+
+@pytest.mark.parametrize("command", [("records", "print-again", "1"), ISSUE])
+def test_papers_that_cannot_be_set_again_are_one_sentence_and_stay_as_they_were(
+    root: Path, monkeypatch: pytest.MonkeyPatch, command: tuple[str, ...]
+) -> None:
+    def refuse(*_: object, **__: object) -> dict[str, bytes]:
+        raise PrintingRefused("Cannot print the question paper of form A: a font is missing.")
+
+    run(root, *ISSUE)
+    first = printed(root)
+    monkeypatch.setattr(issue_papers, "issue_files", refuse)
+    result = run(root, *command)
+    assert result.exit_code == 1
+    assert result.stderr == (
+        "Error: Cannot print the question paper of form A: a font is missing.\n"
+    )
+    assert printed(root) == first
 
 
 def test_a_resit_avoids_what_the_person_has_met(root: Path) -> None:

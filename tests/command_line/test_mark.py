@@ -24,6 +24,7 @@ from tests.command_line.marking_project import (
     kept,
     marked,
     marking_project,
+    refused,
     row,
     table,
     verdicts,
@@ -38,16 +39,6 @@ A, B, C = (small_form(label)["form_id"] for label in "ABC")
 @pytest.fixture
 def shop(tmp_path: Path) -> Path:
     return marking_project(tmp_path / "shop")
-
-
-def refused(shop: Path, *arguments: str) -> str:
-    """Run `guidecoat mark` that must refuse and keep nothing; give what it says."""
-    before = kept(shop)
-    result = run(shop, "mark", *arguments)
-    assert result.exit_code == 1, result.output
-    assert result.stdout == ""
-    assert kept(shop) == before
-    return result.stderr
 
 
 def test_a_class_is_marked_and_each_paper_is_told(shop: Path) -> None:

@@ -10,11 +10,11 @@ from tests.command_line.marking_project import (
     kept,
     marked,
     marking_project,
+    refused,
     row,
     table,
     verdicts,
 )
-from tests.command_line.running import run
 from tests.marking.small_forms import ANN, BOB, RIGHT, small_form
 from tests.records.small_disk import small_disk as small_disk
 
@@ -24,16 +24,6 @@ A, B, C = (small_form(label)["form_id"] for label in "ABC")
 @pytest.fixture
 def shop(tmp_path: Path) -> Path:
     return marking_project(tmp_path / "shop")
-
-
-def refused(shop: Path, *arguments: str) -> str:
-    """Run `guidecoat mark` that must refuse and keep nothing; give what it says."""
-    before = kept(shop)
-    result = run(shop, "mark", *arguments)
-    assert result.exit_code == 1, result.output
-    assert result.stdout == ""
-    assert kept(shop) == before
-    return result.stderr
 
 
 def page_file(shop: Path, name: str = "ann.json", **changes: object) -> str:
