@@ -8,5 +8,6 @@ question_parts, packing, methods (mixed checks); search_pages and search_entries
 script, one style sheet) and units_script; offline (the worker that keeps the course on a phone);
 single_file and page_sections (the course as one document); sitting and sitting_content (a form to
 answer on a screen, without its key); report_page (a report); theme_templates (how templates are
-filled); self_contained (what a document without neighbours needs). Only plugin (pages) and engine (runs it) know MkDocs.
+filled); self_contained (what a document without neighbours needs). Only plugin (pages) and engine
+(runs it) know MkDocs.
 """
