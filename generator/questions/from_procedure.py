@@ -11,6 +11,7 @@ from generator.questions.procedure_slips import what_goes_wrong, which_is_missin
 from generator.questions.question import Derived
 from generator.questions.stream import Stream
 from generator.questions.wording import lower_start
+from generator.questions.worn import worn_words
 
 DISTRACTORS = 3
 
@@ -27,7 +28,7 @@ def put_in_order(bank: Bank, entry: Entry[Procedure], stream: Stream) -> Derived
     steps = stream.choose(subsets)
     stem = (
         f"Put these steps of '{entry.record.title}' in a safe and sound order. "
-        "Some steps of the whole job are not shown."
+        f"Some steps of the whole job are not shown.{worn_words(bank, entry.record.wears)}"
     )
     return Derived("order", "apply", stem, order_key(scored, steps, stream))
 
@@ -47,7 +48,7 @@ def what_comes_next(bank: Bank, entry: Entry[Procedure], stream: Stream) -> Deri
     listed = "; ".join(lower_start(scored.steps[name]) for name in done[-3:])
     stem = (
         f"{entry.record.title}: you have just done this: {listed}. "
-        "Which of these steps may come next?"
+        f"Which of these steps may come next?{worn_words(bank, entry.record.wears)}"
     )
     return Derived("choice", "apply", stem, lettered(answers, stream))
 

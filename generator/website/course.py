@@ -4,7 +4,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field
 from typing import Any, TypeAlias
 
-from generator.bank.records import Fault, Module, Objective, Procedure, Source, Table, Term
+from generator.bank.records import Fault, Hazard, Module, Objective, Procedure, Source, Table, Term
 
 Question: TypeAlias = Mapping[str, Any]
 Variants: TypeAlias = tuple[Question, ...]
@@ -32,6 +32,7 @@ class Course:
     tables: Mapping[str, Table] = field(default_factory=dict)
     rows: Mapping[str, tuple[tuple[str, ...], ...]] = field(default_factory=dict)
     sources: Mapping[str, Source] = field(default_factory=dict)
+    hazards: Mapping[str, Hazard] = field(default_factory=dict)
     terms: Mapping[str, Term] = field(default_factory=dict)
     questions: Mapping[str, tuple[Variants, ...]] = field(default_factory=dict)
     relations: Mapping[str, str] = field(default_factory=dict)
