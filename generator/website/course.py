@@ -21,6 +21,7 @@ class Course:
     questions  module name to its study items; each item is one or more solved variants
     rows       table name to its rows, wherever they were written down
     relations  numeric item to the relation that its answer turns on
+    places     titles of the places where the shop works
     """
 
     title: str
@@ -36,6 +37,12 @@ class Course:
     terms: Mapping[str, Term] = field(default_factory=dict)
     questions: Mapping[str, tuple[Variants, ...]] = field(default_factory=dict)
     relations: Mapping[str, str] = field(default_factory=dict)
+    places: tuple[str, ...] = ()
+
+    def is_theirs(self, question: Question) -> bool:
+        """Say whether a question asks the rule of a place where the shop does not work."""
+        place = str(question.get("place") or "")
+        return bool(place) and place not in self.places
 
     def module_named(self, name: str) -> Module | None:
         """Give the module with this name."""
@@ -64,6 +71,7 @@ class Course:
             for variants in self.questions.get(module.module, ())
             if variants[0]["objective"].rpartition("/")[2] == objective.objective
             and variants[0]["kind"] != "written"
+            and not self.is_theirs(variants[0])
         )
 
 

@@ -54,6 +54,7 @@ def course_from(bank: Bank, questions: Mapping[str, tuple[Variants, ...]], figur
         terms=_records(bank.glossary),
         questions=questions,
         relations=relations_of_items(bank),
+        places=tuple(bank.places[n].record.title for n in bank.sheet.places if n in bank.places),
     )
 
 
