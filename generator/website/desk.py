@@ -14,7 +14,7 @@ from generator.diagnostics import Problem
 from generator.quantities import UNITS
 from generator.questions.wording import lower_start
 from generator.website.addresses import source_address
-from generator.website.caution_boxes import caution_box
+from generator.website.caution_boxes import caution_box, hazard_anchor
 from generator.website.course import Course
 from generator.website.draft import Draft
 from generator.website.prose import phrase, rendered
@@ -57,6 +57,7 @@ class Desk:
             cited=partial(cited, draft),
             caution_box=partial(caution_box, draft),
             hazards_met=hazards_met,
+            hazard_anchor=hazard_anchor,
             status_words=STATUS_WORDS,
             symbol_of=symbol_of,
             **values,
