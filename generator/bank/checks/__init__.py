@@ -17,6 +17,10 @@ from generator.bank.checks import (
     ordering,
     reading,
     references,
+    same_words,
+    sheets,
+    stem_rounding,
+    table_content,
     tables,
 )
 from generator.bank.checks.rule import Rule
@@ -33,6 +37,10 @@ _FILES = (
     blueprints,
     named_questions,
     lessons,
+    sheets,
+    stem_rounding,
+    same_words,
+    table_content,
 )
 RULES: Mapping[str, Rule] = {rule.name: rule for file in _FILES for rule in file.RULES}
 
