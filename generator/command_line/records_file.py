@@ -6,6 +6,7 @@ from pathlib import Path
 
 import click
 
+from generator.command_line.private_targets import off_the_site
 from generator.command_line.project import counted, find_project
 from generator.command_line.records_desk import records_folder, records_here
 from generator.records.backup import back_up
@@ -23,8 +24,8 @@ def backup(file: Path) -> None:
     To go back to it, put it in the place of records/training_records.sqlite and delete the files
     beside that with -wal and -shm at the end.
     """
-    with records_here() as (connection, _):
-        size = back_up(connection, file)
+    with records_here() as (connection, project):
+        size = back_up(connection, off_the_site(project, file))
     click.echo(f"{file.as_posix()}: {size / 1e6:.1f} MB")
 
 
