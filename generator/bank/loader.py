@@ -77,7 +77,8 @@ class _Reading:
 
     def text(self, path: Path, shown: str) -> str | None:
         try:
-            return path.read_text("utf-8")
+            # some editors put a mark at the start of a file, which is no part of its text
+            return path.read_text("utf-8-sig")
         except FileNotFoundError:
             reason = "is missing"
         except OSError:
@@ -90,7 +91,7 @@ class _Reading:
 
     def course(self, folder: Path) -> tuple[tuple[Lesson, ...], tuple[str, ...]]:
         lessons = []
-        for path in sorted(folder.glob("*.md")):
+        for path in sorted(folder.glob("[!.]*.md")):
             shown = f"{folder.name}/{path.name}"
             text = self.text(path, shown)
             if text is None:

@@ -40,9 +40,13 @@ class Desk:
         self._environment = theme_templates(theme)
         self._environment.filters["data_block"] = data_block
 
-    def draft(self, path: str) -> Draft:
-        """Begin a page; its problems are kept here. `path` is the author's file."""
-        return Draft(self.course, path, self.problems)
+    def draft(self, path: str, text: str = "") -> Draft:
+        """Begin a page; its problems are kept here.
+
+        path  the author's file
+        text  what the author wrote there, where places in it are to be found
+        """
+        return Draft(self.course, path, self.problems, text=text)
 
     def fill(self, template: str, draft: Draft, /, **values: Any) -> str:
         """Render a template; `prose`, `phrase` and `cited` work on this draft."""

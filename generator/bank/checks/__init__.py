@@ -9,18 +9,17 @@ from collections.abc import Mapping
 from generator.bank.bank import Bank
 from generator.bank.checks import (
     blueprints,
+    course_pages,
     honesty,
     lessons,
     named_questions,
     numbers,
     options,
     ordering,
+    printed_lines,
     reading,
     references,
-    same_words,
-    sheets,
     stem_rounding,
-    table_content,
     tables,
 )
 from generator.bank.checks.rule import Rule
@@ -37,10 +36,9 @@ _FILES = (
     blueprints,
     named_questions,
     lessons,
-    sheets,
+    printed_lines,
     stem_rounding,
-    same_words,
-    table_content,
+    course_pages,
 )
 RULES: Mapping[str, Rule] = {rule.name: rule for file in _FILES for rule in file.RULES}
 

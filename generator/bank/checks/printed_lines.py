@@ -1,4 +1,4 @@
-"""Lines that a learner cannot tell apart: steps and partners that read the same."""
+"""Lines as they are printed: rows of sheets in two columns, steps and partners told apart."""
 
 from collections.abc import Iterator, Sequence
 from typing import Any
@@ -8,6 +8,25 @@ from generator.bank.checks.options import normal
 from generator.bank.checks.rule import Rule
 from generator.bank.records import MatchItem
 from generator.diagnostics import Problem
+
+
+def sheet_shape(bank: Bank) -> Iterator[Problem]:
+    """Give rows of sheets that are no pair of cells, and sheets without rows."""
+    for entry in bank.items.values():
+        sheet = entry.record.sheet
+        if sheet is None:
+            continue
+        if not sheet.rows:
+            message = "this sheet has no rows, so nothing of it is printed"
+            yield entry.problem("error", "sheet-shape", message, "sheet", "rows")
+        for place, row in enumerate(sheet.rows):
+            if len(row) != 2:
+                cells = {0: "no cell", 1: "1 cell"}.get(len(row), f"{len(row)} cells")
+                message = f"this row has {cells}; a row of a sheet is a name and its value"
+                yield entry.problem(
+                    "error", "sheet-shape", message, "sheet", "rows", place,
+                    hint="write [name, value]; a cell that holds a comma needs quotes",
+                )  # fmt: skip
 
 
 def steps_same_text(bank: Bank) -> Iterator[Problem]:
@@ -43,6 +62,15 @@ def _repeated(
 
 
 RULES = (
+    Rule(
+        "sheet-shape",
+        "error",
+        "A sheet is printed in two columns: a third cell would be lost, and a missing one would "
+        "move every later row.",
+        "rows:\n  - [Add, 18 to 22 s, 4 mm cup]",
+        'rows:\n  - [Add, "18 to 22 s, 4 mm cup"]',
+        sheet_shape,
+    ),
     Rule(
         "steps-same-text",
         "error",
