@@ -56,7 +56,6 @@ def _candidate(askable: Askable, cells: tuple[int, ...], past: Past) -> Candidat
         expected=round(1000 * marks * share),
         seconds=round(60 * Fraction(question.minutes)),
         words=words_of(question),
-        safety=askable.safety,
         past=past.exposure.get(askable.name, 0),
         variants=askable.variants,
     )
@@ -76,7 +75,6 @@ def demand_for(
         forms=forms,
         must=tuple(_must(blueprint, choice, names)),
         avoid=tuple(frozenset(names[n] for n in known if n in names) for known in met),
-        safety=blueprint.must_pass,
         new=percent_of(blueprint.new_percent, sum(counts)),
         seconds=60 * blueprint.minutes,
         words=blueprint.words,

@@ -24,8 +24,7 @@ def fewest_repeats(pool: Pool, demand: Demand) -> int:
     for cell, _ in demand.must:
         wanted[cell] -= demand.forms
     network = _network(wanted, _profiles(pool, demand.forms, fixed), demand.forms)
-    by_cells = again + sum(wanted) - largest_flow(network, "papers", "bank")
-    return max(by_cells, _by_safety(pool, demand))
+    return again + sum(wanted) - largest_flow(network, "papers", "bank")
 
 
 def _profiles(pool: Pool, forms: int, fixed: set[int]) -> Counter[Profile]:
@@ -49,13 +48,3 @@ def _network(wanted: list[int], profiles: Mapping[Profile, int], forms: int) -> 
             for cell in cells:
                 edges[cell, offer] = wanted[cell]
     return edges
-
-
-def _by_safety(pool: Pool, demand: Demand) -> int:
-    """Count the repeats that the gate forces, where safety questions are few."""
-    records: Counter[str] = Counter()
-    for candidate in pool.candidates:
-        if candidate.safety and candidate.cells:
-            records[candidate.record] += min(candidate.variants, demand.forms)
-    supply = sum(min(uses, demand.forms) for uses in records.values())
-    return max(0, demand.safety * demand.forms - supply)

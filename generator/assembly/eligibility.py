@@ -1,6 +1,6 @@
 """Which questions may stand in a cell of a plan, and which never stand beside each other."""
 
-from collections.abc import Iterable
+from collections.abc import Collection, Iterable
 
 from generator.bank.records import Blueprint, Cell
 from generator.questions import Askable
@@ -16,7 +16,16 @@ def fits(cell: Cell, askable: Askable) -> bool:
         and (cell.objective is None or askable.objective == cell.objective)
         and (not cell.kinds or askable.kind in cell.kinds)
         and (not cell.levels or askable.level in cell.levels)
+        and (cell.critical is None or askable.hazard == cell.critical)
     )
+
+
+def in_places(
+    places: Collection[str], blueprint: Blueprint, known: Iterable[Askable]
+) -> tuple[Askable, ...]:
+    """Give what asks no rule, or one of a place where the shop works or that the plan names."""
+    allowed = {"", *places, *blueprint.places}
+    return tuple(askable for askable in known if askable.place in allowed)
 
 
 def eligible(cell: Cell, known: Iterable[Askable]) -> tuple[Askable, ...]:
@@ -26,5 +35,5 @@ def eligible(cell: Cell, known: Iterable[Askable]) -> tuple[Askable, ...]:
 
 def sets_apart(blueprint: Blueprint, known: Iterable[Askable]) -> tuple[tuple[str, ...], ...]:
     """Give the sets of names of which a paper takes one at most, by plan and by item."""
-    by_item = tuple((a.name, other) for a in known for other in a.apart_from)
+    by_item = tuple((a.name, other) for a in known for other in (*a.apart_from, *a.twins))
     return (*blueprint.apart, *by_item)

@@ -45,9 +45,8 @@ def fill(papers: Papers, form: int, stream: Stream, shared: SharedCells) -> None
     """
     for cell, candidate in papers.demand.must:
         papers.seat(form, cell, candidate, fixed=True)
-    safe = sum(papers.pool.candidates[place].safety for place in papers.chosen(form))
     filling = _Filling(papers, form, stream, shared)
-    if not filling.fill_from_here(max(0, papers.demand.safety - safe)):
+    if not filling.fill_from_here():
         _, cell, short = filling.nearest
         raise CannotFill(cell, short, proven=filling.left > 0)
 
@@ -74,21 +73,19 @@ class _Filling:
             range(len(counts)), key=lambda cell: len(records[cell]) - counts[cell]
         )
 
-    def fill_from_here(self, safety: int) -> bool:
-        """Fill the seats that are open; the first ones with as many safety questions."""
+    def fill_from_here(self) -> bool:
+        """Fill the seats that are open, those of the tightest cell first."""
         open_seats = self.papers.open_seats(self.form)
         cell = next((cell for cell in self.tightest_first if open_seats[cell]), None)
         if cell is None:
             return True
-        options = self._safety_options(open_seats) if safety else []
-        options = options or self._options(cell)
-        for its_cell, place in options:
+        for place in self._options(cell):
             if self.left <= 0:
                 return False
-            if self._leaves_enough(its_cell, place):
+            if self._leaves_enough(cell, place):
                 self.left -= 1
-                self._seat(its_cell, place)
-                if self.fill_from_here(max(0, safety - 1)):
+                self._seat(cell, place)
+                if self.fill_from_here():
                     return True
                 self._unseat()
         self.nearest = max(
@@ -96,19 +93,9 @@ class _Filling:
         )
         return False
 
-    def _options(self, cell: int) -> list[tuple[int, int]]:
+    def _options(self, cell: int) -> list[int]:
         free = [p for p in self.piles[cell] if self.papers.is_free(p, self.form)]
-        return [(cell, place) for place in sorted(free, key=self._burden)]
-
-    def _safety_options(self, open_seats: list[int]) -> list[tuple[int, int]]:
-        pairs = [
-            (cell, place)
-            for cell, pile in enumerate(self.piles)
-            if open_seats[cell]
-            for place in pile
-            if self.papers.pool.candidates[place].safety and self.papers.is_free(place, self.form)
-        ]
-        return sorted(pairs, key=lambda pair: self._burden(pair[1]))
+        return sorted(free, key=self._burden)
 
     def _seat(self, cell: int, place: int) -> None:
         self.papers.seat(self.form, cell, place)

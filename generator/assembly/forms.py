@@ -6,10 +6,11 @@ from dataclasses import dataclass
 from generator.assembly.balance import Balance, balance_of
 from generator.assembly.candidates import Choice, choice_for, demand_for
 from generator.assembly.class_questions import ClassQuestions
+from generator.assembly.eligibility import in_places
 from generator.assembly.filling import CannotFill
 from generator.assembly.form import Form, FormQuestion, marks_of
-from generator.assembly.gate import gate_of
 from generator.assembly.limits import Shortfall, shortfalls
+from generator.assembly.papers import Seat
 from generator.assembly.past import NOTHING_PAST, Past
 from generator.assembly.search import search
 from generator.bank import Bank, Entry
@@ -52,7 +53,8 @@ def assemble(
     Call `shortages` first: it says at its place what the bank lacks. Raises CannotAssemble where
     no papers can be found.
     """
-    choice = choice_for(entry.record, tuple(known) or askables(bank), past)
+    allowed = in_places(bank.sheet.places, entry.record, known or askables(bank))
+    choice = choice_for(entry.record, allowed, past)
     met = [past.met.get(person, frozenset()) for person in people]
     demand = demand_for(entry.record, choice, len(labels), met)
     salt = (bank.sheet.title, bank.sheet.edition, entry.name, seed, "selection")
@@ -66,7 +68,7 @@ def assemble(
     shared = _Class(bank, entry, seed, choice, ClassQuestions())
     named = people or ("",) * len(labels)
     forms = tuple(
-        _form(shared, label, person, papers.chosen(form))
+        _form(shared, label, person, papers.seats[form])
         for form, (label, person) in enumerate(zip(labels, named, strict=True))
     )
     return Assembly(forms, balance_of(papers))
@@ -83,7 +85,6 @@ def _stuck(entry: Entry[Blueprint], choice: Choice, error: CannotFill) -> str:
 
 
 _LIMITS = {
-    "safety": "safety questions short of the gate",
     "new": "new questions short of the plan's share",
     "seconds": "seconds over the plan's time",
     "words": "words over the plan's reading load",
@@ -104,14 +105,18 @@ class _Class:
     choice: Choice
     asked: ClassQuestions
 
+    def is_gate(self, seat: Seat) -> bool:
+        """Say whether the question on a seat must be right to pass."""
+        cell = self.choice.strands[seat.cell].cell
+        return self.entry.record.cells[cell].critical is not None
 
-def _form(of: _Class, label: str, person: str, chosen: Sequence[int]) -> Form:
+
+def _form(of: _Class, label: str, person: str, seats: Sequence[Seat]) -> Form:
     plan = of.entry.record
     order = {module.module: place for place, module in enumerate(of.bank.modules)}
-    in_order = sorted(
-        (of.choice.askables[place] for place in chosen), key=lambda asked: order[asked.module]
-    )
-    made = [of.asked.make(asked, f"{of.entry.name}|{of.seed}|{label}") for asked in in_order]
+    seated = [(of.choice.askables[seat.candidate], of.is_gate(seat)) for seat in seats]
+    in_order = sorted(seated, key=lambda pair: order[pair[0].module])
+    made = [of.asked.make(asked, f"{of.entry.name}|{of.seed}|{label}") for asked, _ in in_order]
     questions = tuple(
         FormQuestion(number, marks_of(question), question)
         for number, question in enumerate(made, start=1)
@@ -125,7 +130,7 @@ def _form(of: _Class, label: str, person: str, chosen: Sequence[int]) -> Form:
         minutes=plan.minutes,
         pass_percent=plan.pass_percent,
         questions=questions,
-        gate=gate_of(questions, plan.must_pass, plan.must_include),
+        gate=tuple(n for n, (_, is_gate) in enumerate(in_order, start=1) if is_gate),
         person=person,
     )
 

@@ -1,13 +1,13 @@
-"""What each paper must keep whatever else it is: safety, new questions, time, words."""
+"""What each paper must keep whatever else it is: new questions, time, words."""
 
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from generator.assembly.papers import NEW, SAFETY, SECONDS, WORDS, Papers
+from generator.assembly.papers import NEW, SECONDS, WORDS, Papers
 from generator.assembly.pool import Demand
 
 # how much of each limit weighs as much as one question that is missing
-UNITS = {"safety": 1, "new": 1, "seconds": 60, "words": 50}
+UNITS = {"new": 1, "seconds": 60, "words": 50}
 
 
 @dataclass(frozen=True, slots=True)
@@ -36,7 +36,6 @@ def weight_of_misses(demand: Demand, sums: Sequence[int]) -> float:
 
 def _missed(demand: Demand, sums: Sequence[int]) -> tuple[tuple[str, int], ...]:
     return (
-        ("safety", demand.safety - sums[SAFETY]),
         ("new", demand.new - sums[NEW]),
         ("seconds", sums[SECONDS] - demand.seconds if demand.seconds is not None else 0),
         ("words", sums[WORDS] - demand.words if demand.words is not None else 0),

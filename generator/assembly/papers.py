@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from generator.assembly.pool import Candidate, Demand, Pool
 
 # what is added up for each paper; ease is the expected marks over those of a middling question
-MARKS, EXPECTED, SECONDS, WORDS, SAFETY, NEW, EASE = range(7)
+MARKS, EXPECTED, SECONDS, WORDS, NEW, EASE = range(6)
 
 
 @dataclass(slots=True)
@@ -31,7 +31,7 @@ class Papers:
         self.measures = tuple(_measures(candidate, middle) for candidate in pool.candidates)
         self.seats: list[list[Seat]] = [[] for _ in range(demand.forms)]
         self.holders: list[dict[int, int]] = [{} for _ in pool.candidates]
-        self.sums: list[list[int]] = [[0] * 7 for _ in range(demand.forms)]
+        self.sums: list[list[int]] = [[0] * 6 for _ in range(demand.forms)]
 
     def uses(self, candidate: int) -> int:
         """Count the papers that hold a candidate."""
@@ -106,7 +106,6 @@ def _measures(candidate: Candidate, middle: int) -> tuple[int, ...]:
         candidate.expected,
         candidate.seconds,
         candidate.words,
-        int(candidate.safety),
         int(candidate.past == 0 or candidate.variants > 1),
         candidate.expected - middle * candidate.marks,
     )

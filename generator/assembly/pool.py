@@ -24,7 +24,6 @@ class Candidate:
     expected: int = 700
     seconds: int = 60
     words: int = 0
-    safety: bool = False
     past: int = 0
     variants: int = 1
 
@@ -36,14 +35,13 @@ class Demand:
     counts  questions of each cell
     must    (cell, candidate) of each question that stands on every paper
     avoid   for each paper the candidates that its person has met; may be empty
-    safety, seconds, words, new: of each paper, at least or at most; None sets no limit
+    seconds, words, new: of each paper, at least or at most; None sets no limit
     """
 
     counts: tuple[int, ...]
     forms: int
     must: tuple[tuple[int, int], ...] = ()
     avoid: tuple[frozenset[int], ...] = ()
-    safety: int = 0
     new: int = 0
     seconds: int | None = None
     words: int | None = None

@@ -3,7 +3,7 @@
 from collections import Counter
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 
-from generator.assembly.eligibility import eligible, fits, sets_apart
+from generator.assembly.eligibility import eligible, fits, in_places, sets_apart
 from generator.assembly.plan import cell_counts
 from generator.assembly.standing_together import most_together
 from generator.assembly.supply import unfilled
@@ -24,13 +24,14 @@ def shortages(
 
     known  everything the bank can ask, where the caller has it already
     """
-    known = askables(bank) if known is None else known
+    everything = askables(bank) if known is None else known
+    known = in_places(bank.sheet.places, entry.record, everything)
     names = tuple(_unknown_names(entry, bank))
     if names:
         return names
     piles = [eligible(cell, known) for cell in entry.record.cells]
     alone = (*_short_alone(entry, piles), *_must_include(entry, known), *_time(entry, piles))
-    return alone or (*_short_together(entry, piles), *_gate(entry, piles))
+    return alone or tuple(_short_together(entry, piles))
 
 
 def _unknown_names(entry: Entry[Blueprint], bank: Bank) -> Iterator[Problem]:
@@ -88,18 +89,6 @@ def _short_together(
     missing = Counter(cells[seat] for seat in unfilled([records[place] for place in cells]))
     for place, short in missing.items():
         yield _short(entry, place, counts[place], counts[place] - short, "the other cells leave")
-
-
-def _gate(entry: Entry[Blueprint], piles: Sequence[Sequence[Askable]]) -> Iterator[Problem]:
-    wanted = entry.record.must_pass
-    counts = cell_counts(entry.record)
-    safe = [tuple({a.record: 0 for a in pile if a.safety}) for pile in piles]
-    seats = [safe[place] for place, count in enumerate(counts) for _ in range(count)]
-    had = len(seats) - len(unfilled(seats))
-    if had < wanted:
-        message = f"the gate asks for {wanted} safety questions and the cells can give {had}"
-        message += f": {wanted - had} short"
-        yield entry.problem("error", RULE, message, "must_pass", hint=MORE_ITEMS)
 
 
 def _must_include(entry: Entry[Blueprint], known: Iterable[Askable]) -> Iterator[Problem]:

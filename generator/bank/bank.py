@@ -1,7 +1,7 @@
 """The bank in memory: every record under its name, with the place it came from."""
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from typing import Generic, TypeVar
 
 from generator.bank.nodes import Node, key_place, place_of, text_place
@@ -9,9 +9,11 @@ from generator.bank.records import (
     BankSheet,
     Blueprint,
     Fault,
+    Hazard,
     Item,
     Module,
     Procedure,
+    RulePlace,
     Source,
     Table,
     Term,
@@ -80,6 +82,8 @@ class Bank:
     tables: Mapping[str, Entry[Table]]
     glossary: Mapping[str, Entry[Term]]
     blueprints: Mapping[str, Entry[Blueprint]]
+    hazards: Mapping[str, Entry[Hazard]] = field(default_factory=dict)
+    places: Mapping[str, Entry[RulePlace]] = field(default_factory=dict)
     lessons: tuple[Lesson, ...] = ()
     figures: tuple[str, ...] = ()
     outline_node: Node | None = None

@@ -11,9 +11,11 @@ from generator.bank.records import (
     BankSheet,
     Blueprint,
     Fault,
+    Hazard,
     Item,
     Outline,
     Procedure,
+    RulePlace,
     Source,
     Table,
     Term,
@@ -24,7 +26,9 @@ from generator.bank.yaml_source import read_yaml
 from generator.diagnostics import Place, Problem, did_you_mean
 
 R = TypeVar("R", bound=Record)
-_SINGLE_FILES = frozenset({"bank.yml", "outline.yml", "sources.yml", "glossary.yml"})
+_SINGLE_FILES = frozenset(
+    {"bank.yml", "outline.yml", "sources.yml", "glossary.yml", "hazards.yml", "places.yml"}
+)
 
 
 def load_bank(folder: Path, course: Path | None = None) -> tuple[Bank | None, tuple[Problem, ...]]:
@@ -41,6 +45,8 @@ def load_bank(folder: Path, course: Path | None = None) -> tuple[Bank | None, tu
     parts = {
         "sources": reading.named_in("sources.yml", Source),
         "glossary": reading.named_in("glossary.yml", Term),
+        "hazards": reading.named_in("hazards.yml", Hazard, needed=False),
+        "places": reading.named_in("places.yml", RulePlace, needed=False),
         "procedures": reading.one_a_file("procedures", Procedure),
         "faults": reading.one_a_file("faults", Fault),
         "tables": reading.one_a_file("tables", Table),
@@ -129,8 +135,10 @@ class _Reading:
         self.problems += problems
         return mapping
 
-    def named_in(self, name: str, kind: type[R]) -> Mapping[str, Entry[R]]:
+    def named_in(self, name: str, kind: type[R], needed: bool = True) -> Mapping[str, Entry[R]]:
         group = Path(name).stem
+        if not needed and not (self.folder / name).exists():
+            return {}
         mapping = self.mapping(self.folder / name)
         if mapping is None:
             self.unread.add(f"{group}/*")

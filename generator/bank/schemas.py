@@ -9,8 +9,10 @@ from generator.bank.records import (
     BankSheet,
     Blueprint,
     Fault,
+    Hazard,
     Outline,
     Procedure,
+    RulePlace,
     Source,
     Table,
     Term,
@@ -32,7 +34,12 @@ _FILES: dict[str, type[BaseModel]] = {
     "table": Table,
     "blueprint": Blueprint,
 }
-_NAMED: dict[str, Any] = {"sources": dict[str, Source], "glossary": dict[str, Term]}
+_NAMED: dict[str, Any] = {
+    "sources": dict[str, Source],
+    "glossary": dict[str, Term],
+    "hazards": dict[str, Hazard],
+    "places": dict[str, RulePlace],
+}
 _ANY_ITEM = NumericItem | ChoiceItem | MultipleResponseItem | OrderItem | MatchItem | WrittenItem
 
 

@@ -4,13 +4,14 @@ from collections.abc import Callable, Iterator, Sequence
 
 from generator.bank import Bank, Entry
 from generator.bank.precedence import closure
-from generator.bank.records import Procedure
+from generator.bank.records import Pair, Procedure
 from generator.questions.lettering import Answer, lettered
 from generator.questions.ordering import Scored, drawable_subsets, order_key, scored_procedure
 from generator.questions.procedure_slips import what_goes_wrong, which_is_missing
 from generator.questions.question import Derived
 from generator.questions.stream import Stream
 from generator.questions.wording import lower_start
+from generator.questions.worn import worn_words
 
 DISTRACTORS = 3
 
@@ -27,7 +28,7 @@ def put_in_order(bank: Bank, entry: Entry[Procedure], stream: Stream) -> Derived
     steps = stream.choose(subsets)
     stem = (
         f"Put these steps of '{entry.record.title}' in a safe and sound order. "
-        "Some steps of the whole job are not shown."
+        f"Some steps of the whole job are not shown.{worn_words(bank, entry.record.wears)}"
     )
     return Derived("order", "apply", stem, order_key(scored, steps, stream))
 
@@ -47,7 +48,7 @@ def what_comes_next(bank: Bank, entry: Entry[Procedure], stream: Stream) -> Deri
     listed = "; ".join(lower_start(scored.steps[name]) for name in done[-3:])
     stem = (
         f"{entry.record.title}: you have just done this: {listed}. "
-        "Which of these steps may come next?"
+        f"Which of these steps may come next?{worn_words(bank, entry.record.wears)}"
     )
     return Derived("choice", "apply", stem, lettered(answers, stream))
 
@@ -84,9 +85,26 @@ def what_comes_before(bank: Bank, entry: Entry[Procedure], stream: Stream) -> De
         for first, then in scored.reasons
     ]
     cases = [case for case in cases if len(case[2]) >= 2]
-    if not cases:
+    return _before(entry, scored, *stream.choose(cases), stream) if cases else None
+
+
+def must_come_before(entry: Entry[Procedure], pair: Pair, stream: Stream) -> Derived | None:
+    """Ask what must be done before a step, of one pair; nothing where too few steps follow it."""
+    scored = scored_procedure(entry.record)
+    if (pair.first, pair.then) not in scored.reasons:
         return None
-    first, then, later = stream.choose(cases)
+    later = tuple(c for b, c in sorted(closure(scored.reasons)) if b == pair.then)
+    return _before(entry, scored, pair.first, pair.then, later, stream) if len(later) >= 2 else None
+
+
+def _before(
+    entry: Entry[Procedure],
+    scored: Scored,
+    first: str,
+    then: str,
+    later: tuple[str, ...],
+    stream: Stream,
+) -> Derived:
     wrong = stream.sample(later, DISTRACTORS)
     says = f"This comes after '{lower_start(scored.steps[then])}', not before it."
     answers: list[Answer] = [(scored.steps[first], True, scored.reasons[first, then])]

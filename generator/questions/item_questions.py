@@ -20,8 +20,9 @@ from generator.questions.lettering import item_options, matched
 from generator.questions.numeric import draw_of, draw_solution, numeric_key, prepared
 from generator.questions.ordering import order_key, scored_item
 from generator.questions.question import MINUTES, Exhibit, Key, Question, WrittenKey
-from generator.questions.sources import shown_sources
+from generator.questions.sources import place_title, shown_critical, shown_sources
 from generator.questions.stream import Stream
+from generator.questions.worn import worn_words
 
 Taken = Collection[Draw] | HandedOut
 
@@ -46,12 +47,14 @@ def question_of_item(bank: Bank, entry: Entry[Item], form: str, taken: Taken = (
         level=item.level,
         pool=item.pool,
         safety=item.safety,
-        stem=item.stem,
+        stem=item.stem + worn_words(bank, getattr(item, "wears", ())),
         sources=shown_sources(bank, item.source),
         key=WrittenKey((), ""),
         caution=item.caution,
         exhibit=Exhibit(item.sheet.title, (), item.sheet.rows) if item.sheet else None,
         minutes=MINUTES[kind],
+        critical=shown_critical(bank, item.critical),
+        place=place_title(bank, item.place or ""),
     )
     if isinstance(item, NumericItem):
         return _numeric(bank, cast("Entry[NumericItem]", entry), question, form, taken)

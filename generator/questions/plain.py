@@ -30,6 +30,8 @@ def as_plain(question: Question) -> Plain:
         "level": question.level,
         "pool": question.pool,
         "safety": question.safety,
+        "critical": asdict(question.critical) if question.critical else None,
+        "place": question.place,
         "stem": question.stem,
         "caution": question.caution,
         "sheet": _exhibit(exhibit) if exhibit and not exhibit.columns else None,

@@ -22,6 +22,9 @@ class Askable:
     make        gives the question for a form's label and the draws already given away
     variants    how many sets of values its grids hold, at most; 1 where nothing is drawn
     apart_from  items that never share a paper with it
+    twins       items or records that ask the same thing
+    hazard      what makes it critical, a name of hazards.yml, or empty
+    place       whose rule it asks, a name of places.yml, or empty
     sample      a question it gave, where one was made already
     """
 
@@ -35,6 +38,9 @@ class Askable:
     level: str = "apply"
     variants: int = 1
     apart_from: tuple[str, ...] = ()
+    twins: tuple[str, ...] = ()
+    hazard: str = ""
+    place: str = ""
     sample: Question | None = None
 
     @property
@@ -68,6 +74,9 @@ def _from_items(bank: Bank) -> Iterator[Askable]:
             item.level,
             _variants(item),
             item.apart_from,
+            item.twin_of,
+            item.critical.hazard if item.critical else "",
+            item.place or "",
         )
 
 
@@ -91,5 +100,7 @@ def _from_records(bank: Bank) -> Iterator[Askable]:
                 trial.safety,
                 partial(asked.make, bank),
                 trial.level,
+                hazard=trial.critical.hazard if trial.critical else "",
+                place=asked.place,
                 sample=trial,
             )

@@ -143,12 +143,22 @@ class Derived:
 
 
 @dataclass(frozen=True, slots=True)
+class ShownCritical:
+    """The hazard that makes a question critical: its name, its words, and the author's reason."""
+
+    hazard: str
+    title: str
+    reason: str
+
+
+@dataclass(frozen=True, slots=True)
 class Question:
     """One question as issued.
 
     name     the item's id, or the id of a question derived from a record
     draw     the values drawn, as text, for the record of what was asked
     minutes  expected time
+    place    title of the place whose rule is asked, or empty
     """
 
     name: str
@@ -164,3 +174,5 @@ class Question:
     exhibit: Exhibit | None = None
     draw: tuple[tuple[str, str], ...] = ()
     minutes: Fraction = Fraction(1)
+    critical: ShownCritical | None = None
+    place: str = ""

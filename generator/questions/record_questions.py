@@ -3,14 +3,14 @@
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 
-from generator.bank import Bank
-from generator.bank.records import SourceTag
+from generator.bank import Bank, Entry
+from generator.bank.records import Critical, Procedure, SourceTag
 from generator.questions.from_fault import FROM_FAULT
-from generator.questions.from_procedure import FROM_PROCEDURE
+from generator.questions.from_procedure import FROM_PROCEDURE, must_come_before
 from generator.questions.from_table import look_up
 from generator.questions.item_questions import Taken, salt
 from generator.questions.question import MINUTES, ChoiceKey, Derived, Exhibit, Question
-from generator.questions.sources import shown_sources
+from generator.questions.sources import place_title, shown_critical, shown_sources
 from generator.questions.stream import Stream
 from generator.questions.wording import content_words
 
@@ -21,8 +21,10 @@ Asked = tuple[Derived, Exhibit | None] | None
 class RecordQuestion:
     """A question that a record can give.
 
-    name  such as procedures/mix_filler/order
-    ask   gives the question for a stream, or nothing where the record cannot
+    name      such as procedures/mix_filler/order
+    ask       gives the question for a stream, or nothing where the record cannot
+    place     whose rule the record follows, a name of places.yml, or empty
+    critical  set where the question is on a pair of steps that hurts the other way round
     """
 
     name: str
@@ -31,6 +33,8 @@ class RecordQuestion:
     safety: bool
     cautions: tuple[str, ...]
     ask: Callable[[Stream], Asked]
+    place: str = ""
+    critical: Critical | None = None
 
     def pool(self, bank: Bank) -> str:
         """Give both, or study where a tag rests on memory."""
@@ -56,6 +60,8 @@ class RecordQuestion:
             caution=fitting_caution(self.cautions, derived),
             exhibit=exhibit,
             minutes=MINUTES[derived.kind],
+            critical=shown_critical(bank, self.critical),
+            place=place_title(bank, self.place),
         )
 
 
@@ -86,7 +92,36 @@ def _of_procedures(bank: Bank) -> Iterator[RecordQuestion]:
 
             full = f"procedures/{name}/{label}"
             yield RecordQuestion(
-                full, record.objective, record.source, danger, record.cautions, ask
+                full,
+                record.objective,
+                record.source,
+                danger,
+                record.cautions,
+                ask,
+                record.place or "",
+            )
+        yield from _of_critical_pairs(bank, entry)
+
+
+def _of_critical_pairs(bank: Bank, entry: Entry[Procedure]) -> Iterator[RecordQuestion]:
+    """Give a question on each pair that hurts somebody the other way round, and on nothing else."""
+    record = entry.record
+    for pair in record.pairs:
+        if pair.critical:
+
+            def ask(stream: Stream, pair=pair) -> Asked:  # type: ignore[no-untyped-def]
+                derived = must_come_before(entry, pair, stream)
+                return (derived, None) if derived else None
+
+            yield RecordQuestion(
+                f"procedures/{entry.name}/{pair.first}_before_{pair.then}",
+                record.objective,
+                record.source,
+                True,
+                record.cautions,
+                ask,
+                record.place or "",
+                pair.critical,
             )
 
 
@@ -112,4 +147,6 @@ def _of_tables(bank: Bank) -> Iterator[RecordQuestion]:
 
         record = entry.record
         full = f"tables/{name}/look_up"
-        yield RecordQuestion(full, record.objective, record.source, False, (), ask)
+        yield RecordQuestion(
+            full, record.objective, record.source, False, (), ask, record.place or ""
+        )

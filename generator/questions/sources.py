@@ -3,8 +3,8 @@
 from collections.abc import Iterable, Mapping
 
 from generator.bank import Bank, Entry
-from generator.bank.records import Source, SourceTag
-from generator.questions.question import ShownSource
+from generator.bank.records import Critical, Source, SourceTag
+from generator.questions.question import ShownCritical, ShownSource
 
 # readers put the words for the tag in front of these
 COMMON_PRACTICE = "the product's data sheet governs"
@@ -28,3 +28,19 @@ def shown_source(sources: Mapping[str, Entry[Source]], tag: SourceTag) -> ShownS
         return ShownSource("from_memory", tag.key, f"{text} (from memory, not read again)")
     standing = " (as restated in another text)" if source.status == "restated" else ""
     return ShownSource("published", tag.key, text + standing)
+
+
+def shown_critical(bank: Bank, critical: Critical | None) -> ShownCritical | None:
+    """Give the hazard behind a critical question as a reader sees it."""
+    if critical is None:
+        return None
+    entry = bank.hazards.get(critical.hazard)
+    return ShownCritical(
+        critical.hazard, entry.record.title if entry else critical.hazard, critical.reason
+    )
+
+
+def place_title(bank: Bank, place: str) -> str:
+    """Give the title of a place whose rule is asked, or nothing."""
+    entry = bank.places.get(place)
+    return entry.record.title if entry else place

@@ -83,7 +83,10 @@ def _blocks(desk: Desk) -> dict[str, Block]:
     def worked(draft: Draft, name: str, body: str) -> str:
         return known["worked"](draft, name, body) if name in CATALOGUE else ""
 
-    own = {"caution": known["caution"], "figure": figure, "worked": worked}
+    def caution(draft: Draft, name: str, body: str) -> str:
+        return rendered(body, draft)
+
+    own = {"caution": caution, "figure": figure, "worked": worked}
     return {word: own.get(word, shown) for word in known}
 
 

@@ -48,6 +48,8 @@ class Draft:
     text      the author's text, where places in it are to be found
     line      the line that is being rendered
     base      lines before the text that is being rendered, inside a block
+    cautions  the author's own cautions that the page has said
+    told      hazards that the page has told in full
     """
 
     course: Course
@@ -56,6 +58,7 @@ class Draft:
     headings: list[Heading] = field(default_factory=list)
     cited: list[str] = field(default_factory=list)
     cautions: list[str] = field(default_factory=list)
+    told: set[str] = field(default_factory=set)
     anchors: set[str] = field(default_factory=set)
     text: str = ""
     line: int = 1

@@ -11,7 +11,7 @@ from tests.questions.small_bank import FULL, bank_of
 
 FIELDS = {
     "id", "kind", "module", "objective", "level", "pool", "safety", "stem", "caution", "sheet",
-    "table", "sources", "minutes", "draw", "key",
+    "table", "sources", "minutes", "draw", "key", "critical", "place",
 }  # fmt: skip
 KEYS = {
     "numeric": {"shown", "exact", "unit", "unit_symbol", "step", "low", "high", "band_text",

@@ -24,6 +24,10 @@ def _unclear_cells(entry: Entry[Blueprint]) -> Iterator[Problem]:
             said = "neither a count nor a share" if cell.count is None else "a count and a share"
             hint = "write 'count: 4', or 'share: 20' for a percent of the paper"
             yield _counts(entry, f"this cell has {said}", "cells", place, hint=hint)
+        elif cell.critical and cell.count is None:
+            message = "a critical cell has a share, so that its questions may change in number"
+            hint = "write 'count: 1'; the gate is the same on every form"
+            yield _counts(entry, message, "cells", place, "share", hint=hint)
 
 
 def _sums(entry: Entry[Blueprint]) -> Iterator[Problem]:
@@ -75,10 +79,11 @@ def _limit(entry: Entry[Blueprint], name: str, message: str) -> Problem:
 def gate_size(bank: Bank) -> Iterator[Problem]:
     """Give gates of one question, which luck opens, or of so many that a slip closes them."""
     for entry in bank.blueprints.values():
-        size = entry.record.must_pass
-        if size and not SMALLEST_GATE <= size <= LARGEST_GATE:
+        gate = [place for place, cell in enumerate(entry.record.cells) if cell.critical]
+        size = sum(entry.record.cells[place].count or 0 for place in gate)
+        if gate and not SMALLEST_GATE <= size <= LARGEST_GATE:
             message = f"a gate has {SMALLEST_GATE} to {LARGEST_GATE} questions, not {size}"
-            yield entry.problem("error", "gate-size", message, "must_pass")
+            yield entry.problem("error", "gate-size", message, "cells", gate[-1], "critical")
 
 
 RULES = (
@@ -104,8 +109,8 @@ RULES = (
         "error",
         "One gate question is opened by luck, and each further one stops more people who know "
         "their work and slip once. Two to four is a gate that means something.",
-        "must_pass: 10",
-        "must_pass: 3",
+        "cells:\n  - {critical: acid, count: 1}",
+        "cells:\n  - {critical: acid, count: 1}\n  - {critical: isocyanate_mist, count: 2}",
         gate_size,
     ),
 )

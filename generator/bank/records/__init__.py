@@ -8,9 +8,11 @@ from generator.bank.records.frame import (
     BankSheet,
     Blueprint,
     Cell,
+    Hazard,
     Module,
     Objective,
     Outline,
+    RulePlace,
     Source,
     Term,
 )
@@ -18,6 +20,7 @@ from generator.bank.records.items import (
     ITEM_KINDS,
     AnyItem,
     ChoiceItem,
+    Critical,
     Item,
     MatchItem,
     MultipleResponseItem,
@@ -25,10 +28,11 @@ from generator.bank.records.items import (
     Option,
     OrderItem,
     OrderPair,
+    OrderStep,
     Sheet,
     WrittenItem,
 )
-from generator.bank.records.knowledge import Fault, Pair, Procedure, Table
+from generator.bank.records.knowledge import Fault, Pair, Procedure, Step, Table
 
 __all__ = [
     "ITEM_KINDS",
@@ -37,7 +41,9 @@ __all__ = [
     "Blueprint",
     "Cell",
     "ChoiceItem",
+    "Critical",
     "Fault",
+    "Hazard",
     "Item",
     "MatchItem",
     "Module",
@@ -47,12 +53,15 @@ __all__ = [
     "Option",
     "OrderItem",
     "OrderPair",
+    "OrderStep",
     "Outline",
     "Pair",
     "Procedure",
+    "RulePlace",
     "Sheet",
     "Source",
     "SourceTag",
+    "Step",
     "Table",
     "Term",
     "WrittenItem",

@@ -4,17 +4,48 @@ from typing import Annotated, Literal
 
 from pydantic import Field
 
-from generator.bank.records.fields import Decimal, Record, Rows, Text, Whole
+from generator.bank.records.fields import Decimal, Record, Rows, Sources, Text, Whole
 from generator.bank.records.items import Level
 
 
 class BankSheet(Record):
-    """Title and edition of the whole bank."""
+    """Title and edition of the whole bank.
+
+    places  where the shop works, names of places.yml; papers ask no other place's rule
+    """
 
     title: Text
     edition: Text
     language: Text
     rounding: Text
+    places: tuple[Text, ...] = ()
+
+
+class Hazard(Record):
+    """Something that can hurt a person at work.
+
+    hurts      what it does
+    guards     what usually guards against it
+    first_aid  what to do when it got somebody
+    caution    the one sentence or two that stand beside the work
+    """
+
+    title: Text
+    hurts: Text
+    guards: Annotated[tuple[Text, ...], Field(min_length=1)]
+    first_aid: Text
+    caution: Text
+    source: Sources
+
+
+class RulePlace(Record):
+    """A country or state whose rules the bank may ask about.
+
+    words  of which a question on its rule names one
+    """
+
+    title: Text
+    words: Annotated[tuple[Text, ...], Field(min_length=1)]
 
 
 class Objective(Record):
@@ -43,10 +74,17 @@ class Outline(Record):
 
 
 class Source(Record):
-    """A published document and whether it was read for this bank."""
+    """A published document and whether it was read for this bank.
+
+    kind  rule for law and what an authority says of it, task_list for an occupational standard or
+          a curriculum, which proves that a task belongs to the job and no fact
+    """
 
     document: Text
     title: Text
+    author: Text | None = None
+    publisher: Text | None = None
+    kind: Literal["document", "rule", "task_list"] = "document"
     year: Text | None = None
     status: Literal["read", "restated", "from_memory"]
     jurisdiction: Text | None = None
@@ -65,9 +103,10 @@ class Term(Record):
 class Cell(Record):
     """How many questions a paper takes from one module or objective.
 
-    count  so many questions, or
-    share  a percent of those that the cells with a count leave
-    topic  what the cell stands for, where a rule or a job names it
+    count     so many questions, or
+    share     a percent of those that the cells with a count leave
+    topic     what the cell stands for, where a rule or a job names it
+    critical  a hazard: only questions marked critical for it, and they must be right to pass
     """
 
     topic: Text | None = None
@@ -77,6 +116,7 @@ class Cell(Record):
         Literal["numeric", "choice", "multiple_response", "order", "match", "written"], ...
     ] = ()
     levels: tuple[Level, ...] = ()
+    critical: Text | None = None
     count: Whole | None = None
     share: Decimal | None = None
 
@@ -86,7 +126,7 @@ class Blueprint(Record):
 
     questions     length of the paper; needed where a cell has a share
     must_include  items that stand on every form
-    must_pass     how many safety questions of a form must all be right
+    places        whose rules it may ask besides those of the bank's own places
     apart         sets of questions of which a form takes one at most
     words         most words that the questions of a form may hold
     new_percent   least percent of a form that was never issued before
@@ -98,7 +138,7 @@ class Blueprint(Record):
     questions: Whole | None = None
     cells: Annotated[tuple[Cell, ...], Field(min_length=1)]
     must_include: tuple[Text, ...] = ()
-    must_pass: Whole = 0
+    places: tuple[Text, ...] = ()
     apart: Rows = ()
     words: Whole | None = None
     new_percent: Whole = 0

@@ -27,10 +27,26 @@ class Sheet(Record):
     rows: Rows
 
 
+class Critical(Record):
+    """Why a wrong answer here means that somebody gets hurt; only such a question can be must-pass.
+
+    hazard  name in hazards.yml of what would hurt them
+    """
+
+    hazard: Text
+    reason: Text
+
+
 class Item(Record):
     """What every kind of item has.
 
+    meets       hazards of the work asked about; their cautions are drawn from hazards.yml
+    caution     what a learner must heed besides, in the author's words
+    hands_on    whether answering means touching the thing itself, so that a paper warns first
+    critical    set where a wrong answer would hurt somebody
+    place       whose rule is asked, a name of places.yml; nothing where it holds anywhere
     apart_from  items that never share a paper with this one
+    twin_of     items or records that ask the same thing; together they count as one
     """
 
     level: Level
@@ -38,10 +54,15 @@ class Item(Record):
     source: Sources
     stem: Text
     safety: YesNo = False
+    meets: tuple[Text, ...] = ()
     caution: Text | None = None
+    hands_on: YesNo = False
+    critical: Critical | None = None
+    place: Text | None = None
     sheet: Sheet | None = None
     says: Text | None = None
     apart_from: tuple[Text, ...] = ()
+    twin_of: tuple[Text, ...] = ()
 
 
 class Given(Record):
@@ -102,10 +123,16 @@ class MultipleResponseItem(Item):
 
 
 class OrderStep(Record):
-    """A step to be put in order."""
+    """A step to be put in order.
+
+    meets, guards, ends  hazards that the step brings, guards against, and stops guarding against
+    """
 
     step: Text
     does: Text
+    meets: tuple[Text, ...] = ()
+    guards: tuple[Text, ...] = ()
+    ends: tuple[Text, ...] = ()
 
 
 class OrderPair(Record):
@@ -119,9 +146,15 @@ class OrderPair(Record):
 
 
 class OrderItem(Item):
-    """Steps to be put in order; every order that keeps the scoring pairs is right."""
+    """Steps to be put in order; every order that keeps the scoring pairs is right.
+
+    wears     hazards guarded against before the first step; the stem says so
+    harmless  why no step can hurt anybody, where none meets a hazard
+    """
 
     kind: Literal["order"]
+    wears: tuple[Text, ...] = ()
+    harmless: Text | None = None
     # counting the legal orders doubles with each step, and nobody sorts more than ten lines
     steps: Annotated[tuple[OrderStep, ...], Field(min_length=3, max_length=10)]
     pairs: Annotated[tuple[OrderPair, ...], Field(min_length=1)]

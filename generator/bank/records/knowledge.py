@@ -5,7 +5,7 @@ from typing import Annotated, Literal
 from pydantic import Field
 
 from generator.bank.records.fields import Record, Rows, Sources, Text, YesNo
-from generator.bank.records.items import PairClass
+from generator.bank.records.items import Critical, OrderStep, PairClass
 
 Harm = Literal[
     "contamination",
@@ -25,16 +25,17 @@ Harm = Literal[
 Family = Literal["surface", "method", "climate", "equipment", "material"]
 
 
-class Step(Record):
+class Step(OrderStep):
     """One step of a procedure; an optional step never enters an order question."""
 
-    step: Text
-    does: Text
     optional: YesNo = False
 
 
 class Pair(Record):
-    """Which of two steps must come first, why, and what happens the other way round."""
+    """Which of two steps must come first, why, and what happens the other way round.
+
+    critical  set where taking the two the other way round would hurt somebody
+    """
 
     first: Text
     then: Text
@@ -43,6 +44,7 @@ class Pair(Record):
     reason: Text
     goes_wrong: Text | None = None
     harm: Harm | None = None
+    critical: Critical | None = None
 
     @property
     def scores(self) -> bool:
@@ -51,11 +53,20 @@ class Pair(Record):
 
 
 class Procedure(Record):
-    """A piece of work as steps, with the pairs whose order matters."""
+    """A piece of work as steps, with the pairs whose order matters.
+
+    cautions  what to heed besides the cautions of the hazards that its steps meet
+    wears     hazards guarded against before the first step; the card says so
+    harmless  why no step can hurt anybody, where none meets a hazard
+    place     whose rule it follows, a name of places.yml; nothing where it holds anywhere
+    """
 
     title: Text
     objective: Text
     source: Sources
+    place: Text | None = None
+    wears: tuple[Text, ...] = ()
+    harmless: Text | None = None
     cautions: tuple[Text, ...] = ()
     steps: Annotated[tuple[Step, ...], Field(min_length=3)]
     holds: tuple[Text, ...] = ()
@@ -110,11 +121,15 @@ class LookUp(Record):
 
 
 class Table(Record):
-    """A published table; its rows stand here or in a data file of the relations."""
+    """A published table; its rows stand here or in a data file of the relations.
+
+    place  whose rule it is, a name of places.yml; nothing where it holds anywhere
+    """
 
     title: Text
     objective: Text
     source: Sources
+    place: Text | None = None
     columns: Annotated[tuple[Column, ...], Field(min_length=2)]
     rows: Rows = ()
     rows_from: Text | None = None
