@@ -56,8 +56,8 @@ class Project:
     def read_line(self, path: str, line: int) -> str:
         """Give a line of a file as problems name it, or nothing."""
         try:
-            lines = (self.root / path).read_text("utf-8").splitlines()
-        except (OSError, UnicodeDecodeError):
+            lines = (self.root / path).read_text("utf-8-sig", errors="replace").splitlines()
+        except OSError:
             return ""
         return lines[line - 1] if 0 < line <= len(lines) else ""
 

@@ -82,7 +82,7 @@ def _refusal(template: str, content: Mapping[str, Any], reason: str) -> Printing
 
 
 def _without_font(template: str, content: Mapping[str, Any], reason: str) -> SignWithoutFont:
-    named = re.search(r'text "(.+?)" could not', reason, re.DOTALL)
+    named = re.search(r'text `?"(.+?)"`? could not', reason, re.DOTALL)
     signs = named[1] if named else "a sign of the text"
     return SignWithoutFont(
         f"Cannot print the {_document(template, content)}: no typeface of the papers has "

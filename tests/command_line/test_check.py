@@ -40,7 +40,7 @@ def misspelt(tmp_path: Path) -> Path:
     put(root, "glossary.yml", "gel_time:\n  term: gel time\n  meaning: Soon\n  see: [gel_tme]\n")
     put(root, "items/film_build/dry_from_wet.yml", "(removed)")
     sources = (root / "question_bank" / "sources.yml").read_text("utf-8")
-    put(root, "sources.yml", sources + "spare: {document: Spare, title: Spare, status: read}\n")
+    put(root, "sources.yml", sources + "spare: {document: Spare, title: Spare, status: restated}\n")
     return root
 
 
