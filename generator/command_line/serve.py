@@ -17,4 +17,6 @@ def serve(address: str) -> None:
     host, _, port = address.rpartition(":")
     if not host or not port.isdigit():
         raise click.UsageError(f"'{address}' is not host:port, such as 127.0.0.1:8000")
+    if host not in ("127.0.0.1", "localhost", "[::1]"):
+        click.echo(f"everybody who reaches {address} can read this preview", err=True)
     preview(find_project().root / "mkdocs.yml", address)

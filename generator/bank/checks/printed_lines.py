@@ -7,7 +7,10 @@ from generator.bank.bank import Bank, Entry
 from generator.bank.checks.options import normal
 from generator.bank.checks.rule import Rule
 from generator.bank.records import MatchItem
+from generator.bank.written_texts import written_texts
 from generator.diagnostics import Problem
+
+MOST_SIGNS = 2000
 
 
 def sheet_shape(bank: Bank) -> Iterator[Problem]:
@@ -61,7 +64,23 @@ def _repeated(
             yield entry.problem("error", rule, message, *path, hint="say what sets the two apart")
 
 
+def long_text(bank: Bank) -> Iterator[Problem]:
+    """Give texts of records that no page and no paper was laid out for."""
+    for text in written_texts(bank):
+        if len(text.text) > MOST_SIGNS:
+            message = f"this text has {len(text.text):,} signs; {MOST_SIGNS:,} is the most"
+            yield Problem(text.place, "error", "long-text", message, "split it, or shorten it")
+
+
 RULES = (
+    Rule(
+        "long-text",
+        "error",
+        "A text of a record stands on a phone and on a paper; nobody reads pages of it there.",
+        "does: (3,000 signs)",
+        "does: Wipe the panel dry with the second cloth",
+        long_text,
+    ),
     Rule(
         "sheet-shape",
         "error",
