@@ -24,11 +24,13 @@ def whole_project(project: Project) -> tuple[Bank | None, tuple[Problem, ...]]:
 
 
 def _of_files(project: Project) -> Iterator[Problem]:
+    from generator.website.figure_drawings import drawing_problems
     from generator.website.publishing import stray_files
     from generator.website.settings import settings_problems
 
     yield from settings_problems(project.root / "mkdocs.yml")
     yield from stray_files(project.course, project.theme)
+    yield from drawing_problems(project.course)
 
 
 def _of_texts(project: Project, bank: Bank) -> Iterator[Problem]:

@@ -57,6 +57,14 @@ RULES = (
         "printed/issue-1/answers.csv",
     ),
     Rule(
+        "figure-drawing",
+        "error",
+        "A drawing stands in the page as it is, so it holds shapes and words, and nothing that "
+        "runs, loads or ends the page.",
+        "<svg ...><script>...</script></svg>",
+        "<svg ...><path .../><text ...>Wet film</text></svg>",
+    ),
+    Rule(
         "lesson-link",
         "error",
         "A link leads to a term, a source, a lesson or a page of the course; an outside address "
