@@ -9,6 +9,8 @@ from typing import Any
 
 import typst
 
+from generator.printing.font_files import unusable_cuts
+
 TEMPLATES = Path(__file__).parent / "templates"
 FAMILIES = (
     "Hepta Slab",
@@ -74,6 +76,9 @@ def _compiler(fonts: Path) -> typst.Compiler:
     missing = sorted(set(FAMILIES) - set(known.families()))
     if missing:
         raise PrintingRefused(f"No font file in {fonts} for: {', '.join(missing)}.")
+    damaged = unusable_cuts(fonts)
+    if damaged:
+        raise PrintingRefused(f"Missing or damaged in {fonts}: {', '.join(damaged)}.")
     return typst.Compiler(root=TEMPLATES, font_paths=known, ignore_system_fonts=True)
 
 
