@@ -171,7 +171,7 @@ def test_settings_without_the_course_plugin_stop_check_and_build_before_the_site
     put(root, "mkdocs.yml", text)
     (root / "site").mkdir()
     (root / "site" / "index.html").write_text("the earlier site", "utf-8")
-    for command in ("check", "build"):
+    for command in ("check", "build", "serve"):
         result = run(root, command)
         assert result.exit_code == 1
         assert "mkdocs.yml:1:1: error: " in result.output and "[site-settings]" in result.output
@@ -195,3 +195,17 @@ def test_a_very_long_line_is_shown_around_its_fault(tmp_path: Path) -> None:
     result = run(root, "check")
     assert "[fan](trem:fan)" in result.stdout
     assert max(map(len, result.stdout.splitlines())) < 200
+
+
+@pytest.mark.parametrize(
+    "line",
+    ["hooks: [hook.py]", "extra: !!python/object/apply:pathlib.Path.touch [ran]"],
+)
+def test_nothing_that_the_settings_bring_along_is_run(tmp_path: Path, line: str) -> None:
+    root = small_project(tmp_path)
+    settings = (root / "mkdocs.yml").read_text("utf-8")
+    put(root, "mkdocs.yml", f"{settings}{line}\n")
+    (root / "hook.py").write_text("open('ran', 'w').close()\n", "utf-8")
+    for command in ("check", "build", "serve"):
+        assert run(root, command).exit_code == 1
+    assert not (root / "ran").exists()
