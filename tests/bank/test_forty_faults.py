@@ -54,7 +54,7 @@ old_notes: {document: Notes, title: Notes of an old hand, status: from_memory}
 """,
     "blueprints/open.yml": "title: Open\ncells: [{count: 3\n«yaml-form»",
     "faults/empty.yml": "«file-empty»# nothing yet\n",
-    "faults/bytes.yml": "«file-unreadable»title: (byte FF)\n",
+    "faults/bytes.yml": "title: «file-unreadable»(byte FF)\n",
     "procedures/tabbed.yml": "title: Tabs\nsteps:\n«yaml-tab»\t- wash\n",
     "faults/stained_filler.yml": """\
 title: Stained filler
