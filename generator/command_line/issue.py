@@ -13,6 +13,7 @@ from generator.command_line.papers import PaperSettings
 from generator.command_line.project import bank_hash, find_project, sound_bank
 from generator.command_line.records_desk import records_here
 from generator.command_line.rosters import people_of
+from generator.command_line.seeds import Seed
 from generator.diagnostics import did_you_mean
 from generator.printing import PaperSize
 from generator.records.issued_before import same_request
@@ -28,7 +29,7 @@ MOST_FORMS = 200
     type=click.Path(exists=True, dir_okay=False, path_type=Path),
     help="A table with the column code, and name where wanted: a form for each person.",
 )
-@click.option("--seed", required=True, help="Any text; the same seed gives the same papers.")
+@click.option("--seed", required=True, type=Seed(), help="The same seed gives the same papers.")
 @click.option("--paper", type=click.Choice(["A4", "letter"]), default="A4", help="Paper size.")
 @click.option("--large-print", is_flag=True, help="Set the text in 18 pt.")
 @click.option("--on-screen", is_flag=True, help="Add a page for each form to answer on a screen.")

@@ -23,7 +23,7 @@ from generator.records.certificates import Certificate, certificate_of, certify
 @click.command()
 @click.argument("person")
 @click.option("--trainer", help="Code of the trainer who signs.")
-@click.option("--again", type=int, help="Print the certificate with this number again.")
+@click.option("--again", type=click.IntRange(1, 2**31), help="Print this number again.")
 @click.option("--paper", type=click.Choice(["A4", "letter"]), default="A4", help="Paper size.")
 @click.option("--large-print", is_flag=True, help="Set the text in 18 pt.")
 @on_a_day

@@ -9,6 +9,7 @@ import click
 
 from generator.command_line.clock import now, today
 from generator.command_line.private_files import write_private, write_private_folder
+from generator.command_line.private_targets import new_file, off_the_site
 from generator.command_line.records_certificate import set_certificate
 from generator.command_line.records_desk import (
     certificate_file,
@@ -38,6 +39,7 @@ def pack(folder: Path, pdf: bool, on: date | None) -> None:
     only; it holds codes and names, so hand it on with care.
     """
     with records_here() as (connection, project):
+        off_the_site(project, folder)
         contents = dict(pack_tables(connection, on or today()))
         kept = tuple(all_certificates(connection)) if pdf else ()
         with click.progressbar(
@@ -45,14 +47,18 @@ def pack(folder: Path, pdf: bool, on: date | None) -> None:
         ) as each:
             for found in each:
                 name = certificate_file(project, found.number).name
-                contents[name] = set_certificate(project, found, "a4")
+                try:
+                    contents[name] = set_certificate(project, found, "a4")
+                except click.ClickException as refused:
+                    # one that cannot be set must not keep the others from the inspector
+                    click.echo(f"certificate {found.number} is left out: {refused}", err=True)
         write_private_folder(folder, contents)
     click.echo(f"{folder.as_posix()}: {len(contents)} files")
 
 
 @click.command()
 @click.argument("person")
-@click.option("--to", "target", type=_PATH, help="File to write; else one in records/exports/.")
+@click.option("--to", "target", type=_PATH, help="A new file; else one in records/exports/.")
 def export(person: str, target: Path | None) -> None:
     """Write everything the records hold about a person, for that person.
 
@@ -60,7 +66,8 @@ def export(person: str, target: Path | None) -> None:
     """
     with records_here() as (connection, project):
         plain = export_person(connection, person)
-        path = target or export_file(project, person_id(connection, person))
+        own = export_file(project, person_id(connection, person))
+        path = new_file(project, target) if target else own
     text = json.dumps(plain, ensure_ascii=False, indent=1) + "\n"
     write_private(path, text.encode("utf-8"))
     click.echo(path.relative_to(project.root) if target is None else path)

@@ -5,10 +5,11 @@ from pathlib import Path
 
 import click
 
+from generator.command_line.printable_people import read_printable
 from generator.command_line.project import counted
 from generator.command_line.table_files import line_of, text_of
 from generator.diagnostics import as_text
-from generator.records import Person, read_roster
+from generator.records import Person
 
 
 def people_of(roster: Path) -> tuple[Person, ...]:
@@ -16,7 +17,7 @@ def people_of(roster: Path) -> tuple[Person, ...]:
     text, problems = text_of(roster)
     people: tuple[Person, ...] = ()
     if text is not None:
-        people, problems = read_roster(text, roster.as_posix())
+        people, problems = read_printable(text, roster.as_posix())
     if problems:
         click.echo(as_text(problems, line_of), err=True)
         click.echo(f"{counted(len(problems), 'error')}; nothing was written", err=True)

@@ -44,9 +44,13 @@ class Desk:
         self._environment.filters["data_block"] = data_block
         self._environment.filters["lower_first"] = lower_start
 
-    def draft(self, path: str) -> Draft:
-        """Begin a page; its problems are kept here. `path` is the author's file."""
-        return Draft(self.course, path, self.problems)
+    def draft(self, path: str, text: str = "") -> Draft:
+        """Begin a page; its problems are kept here.
+
+        path  the author's file
+        text  what the author wrote there, where places in it are to be found
+        """
+        return Draft(self.course, path, self.problems, text=text)
 
     def fill(self, template: str, draft: Draft, /, **values: Any) -> str:
         """Render a template; what a template calls works on this draft."""

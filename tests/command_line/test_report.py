@@ -254,3 +254,13 @@ def test_a_terminal_is_told_how_far_many_reports_are_and_a_pipe_is_not(
 def test_a_folder_that_cannot_be_written_is_said(shop: Path) -> None:
     (shop / "taken").write_text("a file", "utf-8")
     assert "taken" in refused(shop, "1", "--class", "--output", "taken")
+
+
+@pytest.mark.parametrize("folder", ["site/reports", "course/reports", "site_theme"])
+def test_reports_are_never_written_where_the_site_would_publish_them(
+    shop: Path, folder: str
+) -> None:
+    before = sorted((shop / folder).rglob("*"))
+    told = refused(shop, "1", "--class", "--output", folder)
+    assert "which is published" in told
+    assert sorted((shop / folder).rglob("*")) == before

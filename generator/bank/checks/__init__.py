@@ -10,6 +10,7 @@ from generator.bank.bank import Bank
 from generator.bank.checks import (
     blueprints,
     citing,
+    course_pages,
     critical,
     hazards,
     honesty,
@@ -19,8 +20,10 @@ from generator.bank.checks import (
     options,
     ordering,
     places,
+    printed_lines,
     reading,
     references,
+    stem_rounding,
     tables,
 )
 from generator.bank.checks.rule import Rule
@@ -41,6 +44,9 @@ _FILES = (
     blueprints,
     named_questions,
     lessons,
+    printed_lines,
+    stem_rounding,
+    course_pages,
 )
 RULES: Mapping[str, Rule] = {rule.name: rule for file in _FILES for rule in file.RULES}
 
