@@ -15,6 +15,7 @@ from generator.command_line.records_desk import records_here
 from generator.command_line.rosters import people_of
 from generator.diagnostics import did_you_mean
 from generator.printing import PaperSize
+from generator.records.erased_codes import refuse_erased
 from generator.records.issued_before import same_request
 
 MOST_FORMS = 200
@@ -58,6 +59,7 @@ def issue(
     labels = form_labels(len(people) or forms or 1)
     request = Request(blueprint, seed, labels, people, settings)
     with records_here() as (connection, _):
+        refuse_erased(connection, (person.code for person in people))
         finish_pending(project, connection)
         number = same_request(connection, blueprint, seed, bank_hash(project), request.seats)
         if number is None:

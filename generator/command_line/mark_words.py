@@ -29,6 +29,7 @@ def kept_words(kept: Kept) -> str:
     words = [f"{kept.new} new"]
     words += [f"{kept.replaced} in place of earlier answers"] if kept.replaced else []
     words += [f"{kept.known} there already"] if kept.known else []
+    words += [f"{kept.dated} there already, with a new day now"] if kept.dated else []
     return ", ".join(words)
 
 

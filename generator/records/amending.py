@@ -86,7 +86,9 @@ def take_out(
         entry = entry_of(connection, code, kind, number)
         if entry.taken_out:
             raise RecordsRefused(f"{kind} {number} was taken out already")
-        _change(connection, code, entry, at, Amendment(kind, number, entry.words, instead, reason, at))
+        _change(
+            connection, code, entry, at, Amendment(kind, number, entry.words, instead, reason, at)
+        )
     return entry
 
 
@@ -98,7 +100,13 @@ def put_back(
         entry = entry_of(connection, code, kind, number)
         if not entry.taken_out:
             raise RecordsRefused(f"{kind} {number} counts already; there is nothing to put back")
-        _change(connection, code, entry, "", Amendment(kind, number, "taken out", entry.words, reason, at))
+        _change(
+            connection,
+            code,
+            entry,
+            "",
+            Amendment(kind, number, "taken out", entry.words, reason, at),
+        )
     return entry
 
 

@@ -25,9 +25,7 @@ class Amendment:
     at: str
 
 
-def keep_amendment(
-    connection: sqlite3.Connection, person: int | None, change: Amendment
-) -> None:
+def keep_amendment(connection: sqlite3.Connection, person: int | None, change: Amendment) -> None:
     """Keep a change inside the writing that is under way; raises RecordsRefused without a reason.
 
     person  row of the person whose record it is, or nothing for an issue
@@ -53,9 +51,7 @@ def amendments_of_issue(connection: sqlite3.Connection, number: int) -> tuple[Am
     return _amendments(connection, "what = 'issue' AND place = ?", number)
 
 
-def _amendments(
-    connection: sqlite3.Connection, where: str, value: int
-) -> tuple[Amendment, ...]:
+def _amendments(connection: sqlite3.Connection, where: str, value: int) -> tuple[Amendment, ...]:
     rows = connection.execute(f"SELECT * FROM amendments WHERE {where} ORDER BY id", (value,))
     return tuple(
         Amendment(r["what"], r["place"], r["before"], r["after"], r["reason"], r["at"])

@@ -37,6 +37,8 @@ KIND_WORDS: Mapping[str, str] = {
     "sign_off": "sign-off",
     "retest": "retest",
 }
+# a day further away than this is asked about before it is kept
+YEARS_BACK = YEARS_AHEAD = 10
 RENEWALS: Mapping[str, Renewal] = {
     "painter_training": Renewal(
         5, "40 CFR 63.11173(g)", "epa_6h_restated", "restated", "United States"
@@ -110,6 +112,20 @@ def add_fact(connection: sqlite3.Connection, fact: DatedFact, at: str, today: da
         assert number is not None
         note(connection, at, "date", fact.kind)
     return number
+
+
+def doubts_about(fact: DatedFact, today: date) -> str:
+    """Say what looks odd about a date that can still be right; nothing where nothing does."""
+    done = read_date(fact.done)
+    said = f"{fact.in_words} on {fact.done}"
+    if fact.due and read_date(fact.due) > years_after(today, YEARS_AHEAD):
+        return f"{said} would be due only on {fact.due}, more than {YEARS_AHEAD} years ahead"
+    day = fact.falls_due if fact.kind in RENEWALS else None
+    if day is not None and day < today:
+        return f"{said} would be overdue at once, since {day.isoformat()}"
+    if years_after(done, YEARS_BACK) < today:
+        return f"{said} is more than {YEARS_BACK} years ago"
+    return ""
 
 
 def facts_of(connection: sqlite3.Connection, code: str) -> tuple[DatedFact, ...]:

@@ -1,4 +1,4 @@
-"""Codes of people who were erased: only a fingerprint stays, so that no old roster brings them back.
+"""Codes of people who were erased: a fingerprint stays, so that no old roster brings them back.
 
 The fingerprint is SHA-256 of the code as it is read out; it cannot be read back into a code.
 """

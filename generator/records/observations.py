@@ -132,7 +132,8 @@ def _observations(
     rows = connection.execute(
         "SELECT p.code AS person, o.id, o.procedure, o.title, o.steps, o.job, o.note, o.observed,"
         " coalesce(w.code, '') AS observer FROM observations o JOIN people p ON p.id = o.person"
-        f" LEFT JOIN people w ON w.id = o.observer WHERE o.taken_out = '' {where} ORDER BY p.code, o.observed, o.id",
+        " LEFT JOIN people w ON w.id = o.observer WHERE o.taken_out = ''"
+        f" {where} ORDER BY p.code, o.observed, o.id",
         values,
     )
     return tuple(

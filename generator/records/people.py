@@ -44,7 +44,12 @@ def add_people(connection: sqlite3.Connection, people: Iterable[Person], at: str
 
 
 def amend_person(
-    connection: sqlite3.Connection, code: str, name: str | None, role: str | None, reason: str, at: str
+    connection: sqlite3.Connection,
+    code: str,
+    name: str | None,
+    role: str | None,
+    reason: str,
+    at: str,
 ) -> Person:
     """Correct the name or the role of a person; what it was stays with the reason.
 
@@ -88,8 +93,8 @@ def _nobody(connection: sqlite3.Connection, code: str) -> str:
         return f"'{code}' was erased from these records; nothing is kept for that code any more"
     named = [p.code for p in all_people(connection) if p.name.casefold() == code.casefold()]
     if named:
-        codes = " or ".join(f"'{other}'" for other in named)
-        return f"'{code}' is a name; say the code: {codes}"
+        theirs = " or ".join(f"'{other}'" for other in named)
+        return f"'{code}' is a name; say the code: {theirs}"
     codes = [person.code for person in all_people(connection)]
     hint = nearest_code(code, codes) or (
         f'add the person first: guidecoat records people --person "{code}"'

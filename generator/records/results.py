@@ -40,7 +40,8 @@ class Result:
 
 _RESULTS = (
     "SELECT p.code AS person, i.id AS issue, i.blueprint, i.title, i.edition, f.label,"
-    " coalesce(nullif(s.sat, ''), s.entered) AS sat, m.points, m.most, m.verdict, coalesce(w.code, '') AS marker"
+    " coalesce(nullif(s.sat, ''), s.entered) AS sat, m.points, m.most, m.verdict,"
+    " coalesce(w.code, '') AS marker"
     " FROM sittings s JOIN people p ON p.id = s.person JOIN forms f ON f.id = s.form"
     " JOIN issues i ON i.id = f.issue"
     " JOIN markings m ON m.sitting = s.id AND m.replaced = 0"

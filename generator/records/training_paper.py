@@ -79,7 +79,8 @@ def missing_knowledge(
             yield f"the paper ({which}) asks nothing on {_named(topic)}; sit one that does: {sit}"
         elif not right:
             yield (
-                f"no answer on {_named(topic)} was right ({which}); teach it, then issue anew: {sit}"
+                f"no answer on {_named(topic)} was right ({which}); "
+                f"teach it, then issue anew: {sit}"
             )
 
 

@@ -16,14 +16,13 @@ def latest_looks(seen: Sequence[Observation]) -> Mapping[str, Observation]:
     return {name: latest[name] for name in wanted if name in latest}
 
 
-def missing_practice(
-    code: str, looks: Mapping[str, Observation], signer: str
-) -> Iterator[str]:
+def missing_practice(code: str, looks: Mapping[str, Observation], signer: str) -> Iterator[str]:
     """Say what the hands-on part lacks, each time with the commands that supply it."""
     for topic in TOPICS:
         for piece in topic.hands_on:
             for lack in _lacks(piece, looks.get(piece.procedure)):
-                yield f"hands-on, {piece.work} ({topic.clause}): {lack}; {_watch(code, piece, signer)}"
+                work = f"hands-on, {piece.work} ({topic.clause})"
+                yield f"{work}: {lack}; {_watch(code, piece, signer)}"
 
 
 def _lacks(piece: HandsOn, look: Observation | None) -> Iterator[str]:
@@ -44,6 +43,7 @@ def _lacks(piece: HandsOn, look: Observation | None) -> Iterator[str]:
 
 def _watch(code: str, piece: HandsOn, signer: str) -> str:
     return (
-        f"guidecoat records sheet {piece.procedure}, watch the work, then guidecoat records observe "
-        f'"{code}" {piece.procedure} --observer "{signer}" --date DAY STEP=yes ...'
+        f"guidecoat records sheet {piece.procedure}, watch the work, then "
+        f'guidecoat records observe "{code}" {piece.procedure} --observer "{signer}" '
+        "--date DAY STEP=yes ..."
     )

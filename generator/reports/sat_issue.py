@@ -53,7 +53,7 @@ def _paper(issue: Issue, form: Plain, sitting: Sitting) -> SatPaper:
         form_id=str(form.get("form_id", "")),
         edition=issue.edition,
         person=sitting.person,
-        sat=sitting.entered,
+        sat=sitting.sat,
         verdict=marked.verdict,
         points=marked.points,
         most=marked.most,

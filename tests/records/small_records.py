@@ -114,7 +114,8 @@ def marked(*shares: int, verdict: Verdict = "passed", says: str = "Well done.") 
 def sitting(label: str = "A", person: str = "", answer: str = "A", **more: Any) -> NewSitting:
     """Give a sitting with all right, or with other marks as `marked` takes them."""
     responses = {str(n): {"form": "chosen", "letters": [answer]} for n in (1, 2, 3)}
-    return NewSitting(label, responses, more.get("marks", marked(1, 1, 1)), person)
+    marks = more.get("marks", marked(1, 1, 1))
+    return NewSitting(label, responses, marks, person, more.get("sat", ""))
 
 
 def bytes_of(folder: Path) -> bytes:

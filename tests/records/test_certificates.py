@@ -203,7 +203,9 @@ def test_a_passed_paper_of_another_plan_is_no_painter_training(tmp_path):
         practised(connection)
         number = issued(connection, form("A", ANN.code))
         keep_sittings(connection, number, [sitting("A")], AT)
-        assert missing(connection) == [f"'Apprentice 01' has sat no paper of painter training: {SIT}"]
+        assert missing(connection) == [
+            f"'Apprentice 01' has sat no paper of painter training: {SIT}"
+        ]
 
 
 @pytest.mark.parametrize(
@@ -251,7 +253,9 @@ def test_a_voided_paper_does_not_count_until_the_void_is_taken_back(tmp_path):
     with small_records(tmp_path) as connection:
         trained(connection)
         void(connection, 1, "left in the canteen", AT)
-        assert missing(connection) == [f"'Apprentice 01' has sat no paper of painter training: {SIT}"]
+        assert missing(connection) == [
+            f"'Apprentice 01' has sat no paper of painter training: {SIT}"
+        ]
         take_back_void(connection, 1, "a slip of the hand", AT)
         assert certified(connection).content["papers"]
 
@@ -261,9 +265,7 @@ def test_a_correction_that_takes_the_pass_away_counts(tmp_path):
         trained(connection)
         number = sittings_of(connection, 1)[0].number
         change = Correction("mixing/flow_cup/item_1", {"accept": ["B"]}, "wrong key", TRAINER.code)
-        correct(
-            connection, 1, change, {number: marked(0, 1, 1, verdict="must_pass_missed")}, LATER
-        )
+        correct(connection, 1, change, {number: marked(0, 1, 1, verdict="must_pass_missed")}, LATER)
         assert "a must-pass question was missed" in missing(connection)[0]
 
 
