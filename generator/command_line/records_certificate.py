@@ -79,4 +79,8 @@ def set_certificate(
             found.number, found.content, paper=paper, fonts=project.fonts, large_print=large_print
         )
     except PrintingRefused as refused:
-        raise click.ClickException(str(refused)) from refused
+        code = found.person
+        raise click.ClickException(
+            f"{refused} Where that is a letter of a name, write the name in Latin, Greek or "
+            f'Cyrillic letters: guidecoat records people --person "{code}" --name ... --reason ...'
+        ) from refused

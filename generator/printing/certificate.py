@@ -44,7 +44,7 @@ def certificate_content(number: int, content: Mapping[str, Any]) -> dict[str, An
         "foot": [f"Certificate {number}", f"Issued {content['issued']}"],
         "facts": _facts(content),
         "topics_from": TOPICS_FROM,
-        "signing": f"{SIGNING} Certificate {number} is about {_who(content['person'])}.",
+        "signing": f"This is certificate {number}, for {_who(content['person'])}. {SIGNING}",
         # certificates of an earlier version have none
         "reminders": list(content.get("reminders", ())),
     } | {name: list(content[name]) for name in listed}

@@ -130,6 +130,6 @@ def _topic(topic: Topic, paper: TrainingPaper, looks: Mapping[str, Observation])
     return {
         "clause": topic.clause,
         "text": topic.text,
-        "knowledge": f"{right} of {asked} questions right",
-        "practice": f"observed: {'; '.join(seen)}",
+        "knowledge": f"{right} of {asked} right",
+        "practice": "; ".join(seen),
     }
