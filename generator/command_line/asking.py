@@ -10,6 +10,16 @@ def somebody_is_there() -> bool:
     return sys.stdin.isatty()
 
 
+def confirmed(question: str) -> bool:
+    """Ask a question and give the answer; what is said next stands on a line of its own."""
+    try:
+        return click.confirm(question, err=True)
+    finally:
+        # what comes through a pipe is not echoed, not even the end of its line
+        if not somebody_is_there():
+            click.echo(err=True)
+
+
 def ask_first(stakes: str, question: str, yes: bool) -> None:
     """Go on only with a yes; stop with one sentence, exit 1 and nothing changed without one.
 
@@ -25,7 +35,7 @@ def ask_first(stakes: str, question: str, yes: bool) -> None:
         )
     click.echo(f"{stakes}.", err=True)
     try:
-        sure = click.confirm(question, err=True)
+        sure = confirmed(question)
     except click.Abort as end:
         raise click.ClickException("nothing was changed") from end
     if not sure:

@@ -1,6 +1,7 @@
 """`guidecoat mark`."""
 
 import sys
+from collections.abc import Sequence
 from datetime import date
 from pathlib import Path
 
@@ -15,6 +16,7 @@ from generator.command_line.records_desk import issued_records
 from generator.diagnostics import as_text
 from generator.marking.issued_answers import FormAnswers
 from generator.records import Records
+from generator.records.corrected_forms import issued_forms
 from generator.records.entering import mark_and_keep
 
 
@@ -69,7 +71,17 @@ def mark(
             answers, empty = _from_files(connection, responses, person)
         day = sat.isoformat() if sat else ""
         outcome = mark_and_keep(connection, answers, now(), marker, day)
-    click.echo((outcome_json if form == "json" else outcome_text)(outcome, empty))
+        seats = _seats(connection, empty)
+    click.echo(outcome_json(outcome, empty) if form == "json" else outcome_text(outcome, seats))
+
+
+def _seats(connection: Records, form_ids: Sequence[str]) -> list[str]:
+    """Give label, person and id of forms."""
+    forms = issued_forms(connection, form_ids)
+    return [
+        f"form {found.label} ({', '.join(filter(None, (found.person, form_id)))})"
+        for form_id, found in forms.items()
+    ]
 
 
 def _from_files(
