@@ -10,6 +10,7 @@ from generator.bank.bank import Bank
 from generator.bank.checks import (
     blueprints,
     honesty,
+    invented_people,
     lessons,
     named_questions,
     numbers,
@@ -32,6 +33,7 @@ _FILES = (
     honesty,
     blueprints,
     named_questions,
+    invented_people,
     lessons,
 )
 RULES: Mapping[str, Rule] = {rule.name: rule for file in _FILES for rule in file.RULES}
