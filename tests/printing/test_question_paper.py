@@ -132,7 +132,7 @@ def test_the_gate_is_stated_with_the_rules_and_at_its_questions():
     pages = page_texts(_paper(issued_form()))
     assert (
         "Questions 2, 7 and 12 must be right. Missing one means not passed, whatever the marks. "
-        "Part of the marks is not enough. The sign is MUST BE RIGHT."
+        "Part of the marks is not enough. They are marked MUST BE RIGHT."
     ) in pages[0]
     text = " ".join(pages)
     for number in range(1, 21):
