@@ -54,7 +54,8 @@ def test_everybody_stands_there_by_code_with_marks_verdict_and_missed_gate(tmp_p
         ("Apprentice 03", "1 of 2", "not passed yet", ""),
     ]
     assert found["summary"][0] == (
-        "1 of 3 passed; 1 must-pass missed (1 of them with too few marks as well), 1 not passed yet."
+        "1 of 3 passed; 1 must-pass missed (1 of them with too few marks as well), "
+        "1 not passed yet."
     )
     assert found["summary"][-1] == "Fewer than 10 papers: counts only, no percent."
     assert "Learner Name" not in str(found)

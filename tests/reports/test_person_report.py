@@ -77,7 +77,8 @@ def test_marks_carry_the_wilson_interval_and_its_source():
     found = person_report(paper, NAMES)
     assert found["marks"][0] == "18 of 20 marks, 90\u00a0%. It takes 16 to pass."
     assert found["marks"][1] == (
-        "From 20 questions, your knowledge of the subject lies between about 70\u00a0% and 97\u00a0%."
+        "From 20 questions, your knowledge of the subject lies between about 70\u00a0% and "
+        "97\u00a0%."
     )
     assert found["marks"][2].startswith("The paper alone cannot tell")
     assert found["marks"][2].endswith(GREY_ZONE)
