@@ -17,6 +17,7 @@ from generator.assembly import (
     shortages,
 )
 from generator.bank import Bank
+from generator.bank.records import Blueprint
 from generator.command_line.clock import now
 from generator.command_line.earlier_issues import past_of
 from generator.command_line.issue_papers import settings_kept, write_papers
@@ -98,7 +99,7 @@ def new_issue(
         versions=versions,
     )
     written = write_papers(project, connection, number, files)
-    _say_how_it_came_out(built, plain)
+    _say_how_it_came_out(built, plain, entry.record)
     return number, written
 
 
@@ -128,10 +129,10 @@ def _watched(forms: Sequence[Any]) -> Iterable[Any]:
         yield from bar
 
 
-def _say_how_it_came_out(built: Assembly, plain: Sequence[Plain]) -> None:
+def _say_how_it_came_out(built: Assembly, plain: Sequence[Plain], plan: Blueprint) -> None:
     for form, sheet in zip(built.forms, plain, strict=True):
         if form.person:
             click.echo(f"form {form.label}, {sheet['form_id']}: {form.person}", err=True)
         for alarm in position_alarms(form):
             click.echo(f"form {form.label}: {alarm.in_words()}", err=True)
-    click.echo(built.balance.in_words(), err=True)
+    click.echo(built.balance.in_words(int(plan.pass_percent), int(plan.minutes)), err=True)
