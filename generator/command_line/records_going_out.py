@@ -7,6 +7,7 @@ from pathlib import Path
 
 import click
 
+from generator.command_line.asking import ask_first
 from generator.command_line.clock import now, today
 from generator.command_line.private_files import write_private, write_private_folder
 from generator.command_line.private_targets import new_file, off_the_site
@@ -17,6 +18,7 @@ from generator.command_line.records_desk import (
     on_a_day,
     records_here,
 )
+from generator.records.at_stake import stake_of_person
 from generator.records.certificates import all_certificates
 from generator.records.erase import Erased, erase_person
 from generator.records.inspector_pack import pack_tables
@@ -75,19 +77,20 @@ def export(person: str, target: Path | None) -> None:
 
 @click.command()
 @click.argument("person")
-@click.option("--yes", is_flag=True, help="Needed, as nothing brings the records back.")
+@click.option("--yes", is_flag=True, help="Do not ask first.")
 def erase(person: str, yes: bool) -> None:
     """Take a person out of the records for good.
 
-    Example: guidecoat records erase "Apprentice 01" --yes
+    Example: guidecoat records erase "Apprentice 01"
 
-    Observations, dates and certificates go; marks stay without the person, for statistics. Look
-    at 'guidecoat records retention' first: a rule may ask you to keep them.
+    It says first what goes. Observations, dates and certificates go; marks stay without the
+    person, for statistics; of the code a fingerprint stays, so that no old roster brings it back.
+    Look at 'guidecoat records retention' first: a rule may ask you to keep them.
     """
     with records_here() as (connection, project):
         number = person_id(connection, person)
-        if not yes:
-            raise click.UsageError("nothing brings the records back; say --yes to erase")
+        stakes = f"you are about to erase '{person}': {stake_of_person(connection, person)}"
+        ask_first(stakes, "Nothing brings it back. Erase?", yes)
         erased = erase_person(connection, person, now())
         files = [certificate_file(project, n) for n in (*erased.certificates, *erased.reprint)]
         for path in (*files, export_file(project, number)):

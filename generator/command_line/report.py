@@ -45,7 +45,7 @@ def report(
 
     Without an option: a page for each person, and one for the class. They lie in
     printed/issue-3/reports/, readable by their owner only; file names hold the form's label and
-    never a person. --profile shows, task by task, what was shown on paper, what needs watching and
+    never a person. --profile shows, task by task, what was right on paper, what needs watching and
     which sheets and dates are missing in the records.
     """
     if person is not None and label is not None:

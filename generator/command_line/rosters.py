@@ -1,6 +1,8 @@
 """Rosters that somebody made elsewhere, read whole or refused whole."""
 
+import csv
 import sys
+from io import StringIO
 from pathlib import Path
 
 import click
@@ -23,3 +25,14 @@ def people_of(roster: Path) -> tuple[Person, ...]:
         click.echo(f"{counted(len(problems), 'error')}; nothing was written", err=True)
         sys.exit(1)
     return people
+
+
+def one_person(code: str, name: str) -> Person:
+    """Give one person who stands in no table, or say what is wrong and stop with exit 2."""
+    written = StringIO()
+    csv.writer(written).writerows([("code", "name"), (code, name)])
+    people, problems = read_roster(written.getvalue(), "--person")
+    for problem in problems:
+        hint = f"; {problem.hint}" if problem.hint else ""
+        raise click.UsageError(f"{problem.message}{hint}")
+    return people[0]
