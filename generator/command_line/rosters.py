@@ -31,7 +31,7 @@ def one_person(code: str, name: str) -> Person:
     """Give one person who stands in no table, or say what is wrong and stop with exit 2."""
     written = StringIO()
     csv.writer(written).writerows([("code", "name"), (code, name)])
-    people, problems = read_roster(written.getvalue(), "--person")
+    people, problems = read_printable(written.getvalue(), "--person")
     for problem in problems:
         hint = f"; {problem.hint}" if problem.hint else ""
         raise click.UsageError(f"{problem.message}{hint}")
