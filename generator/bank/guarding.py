@@ -11,13 +11,24 @@ class HazardStep(Protocol):
     """What a step says of hazards."""
 
     @property
-    def step(self) -> str: ...
+    def step(self) -> str:
+        """Give the step's name."""
+        ...
+
     @property
-    def meets(self) -> tuple[str, ...]: ...
+    def meets(self) -> tuple[str, ...]:
+        """Give the hazards that the step meets."""
+        ...
+
     @property
-    def guards(self) -> tuple[str, ...]: ...
+    def guards(self) -> tuple[str, ...]:
+        """Give the hazards that the step guards against."""
+        ...
+
     @property
-    def ends(self) -> tuple[str, ...]: ...
+    def ends(self) -> tuple[str, ...]:
+        """Give the hazards whose guard the step takes off."""
+        ...
 
 
 @dataclass(frozen=True, slots=True)
