@@ -14,6 +14,8 @@ from generator.questions.wording import lower_start
 from generator.questions.worn import worn_words
 
 DISTRACTORS = 3
+# so many steps that were just done stand in a stem
+SHOWN_STEPS = 3
 
 
 Maker = Callable[[Bank, Entry[Procedure], Stream], Derived | None]
@@ -45,11 +47,10 @@ def what_comes_next(bank: Bank, entry: Entry[Procedure], stream: Stream) -> Deri
     right_text = scored.steps[key]
     answers: list[Answer] = [(right_text, True, "Everything that must come before it is done.")]
     answers += [(scored.steps[name], False, _not_yet(scored, name, done)) for name in wrong]
-    listed = "; ".join(lower_start(scored.steps[name]) for name in done[-3:])
-    stem = (
-        f"{entry.record.title}: you have just done this: {listed}. "
-        f"Which of these steps may come next?{worn_words(bank, entry.record.wears)}"
-    )
+    listed = "; ".join(lower_start(scored.steps[name]) for name in done[-SHOWN_STEPS:])
+    before = " and all before them" if len(done) > SHOWN_STEPS else ""
+    stem = f"{entry.record.title}. These steps{before} are done: {listed}. What may come next?"
+    stem += worn_words(bank, entry.record.wears)
     return Derived("choice", "apply", stem, lettered(answers, stream))
 
 
@@ -110,8 +111,8 @@ def _before(
     answers: list[Answer] = [(scored.steps[first], True, scored.reasons[first, then])]
     answers += [(scored.steps[name], False, says) for name in wrong]
     stem = (
-        f"{entry.record.title}: which of these must be done before you "
-        f"{lower_start(scored.steps[then])}?"
+        f"{entry.record.title}. You are about to {lower_start(scored.steps[then])}. "
+        "Which of these must be done already?"
     )
     return Derived("choice", "apply", stem, lettered(answers, stream))
 

@@ -27,6 +27,11 @@ def lettered(answers: Iterable[Answer], stream: Stream) -> ChoiceKey:
     )
 
 
+def relettered(key: ChoiceKey, stream: Stream) -> ChoiceKey:
+    """Give the same options in another drawn order; those that stand by number keep theirs."""
+    return lettered(((o.text, o.right, o.says) for o in key.options), stream)
+
+
 def _leading_number(text: str) -> float | None:
     word = text.split()[0].lstrip("P") if text.split() else ""
     try:

@@ -3,13 +3,12 @@
 from collections.abc import Sequence
 from typing import Any
 
-from generator.records.marked import VERDICT_WORDS
 from generator.reports.course_names import CourseNames
 from generator.reports.fixed_words import NOT_SAID_PERSON
 from generator.reports.intervals import FEWEST, METHOD
 from generator.reports.module_counts import ModuleCount, by_module
 from generator.reports.panel_strip import panel_in_words, panel_strip
-from generator.reports.result_sentences import gate_sentences, marks_sentences
+from generator.reports.result_sentences import gate_sentences, marks_sentences, verdict_sentence
 from generator.reports.sat_papers import SatPaper
 from generator.reports.slip_sentences import KINDS, SlipGroup, grouped_slips, worth_knowing
 from generator.reports.study import numbers_of, study_rows
@@ -22,6 +21,10 @@ PANEL_WORDS = (
 NOTHING_WRONG = "Nothing went wrong that cost marks."
 NOTHING_TO_STUDY = "No objective lost marks on this paper. Keep them fresh on the course site."
 SLIPS_LEGEND = "The number of the question stands first; * marks a must-pass question."
+SAMPLE = (
+    "They take the questions for a random draw of equal ones from the subject; heavy questions "
+    "count by their marks."
+)
 KEY_KEPT = "The right answers are not printed here, since the questions may be asked again."
 
 
@@ -38,9 +41,9 @@ def person_report(paper: SatPaper, names: CourseNames) -> Plain:
         "title": f"{paper.title}: report",
         "corner": f"Issue {paper.issue}, form {paper.label}",
         "edition": paper.edition,
-        "foot": [f"Issue {paper.issue} form {paper.label}", f"Sat {paper.sat[:10]}"],
+        "foot": [f"Issue {paper.issue} form {paper.label}", f"Taken on {paper.sat[:10]}"],
         "facts": _facts(paper),
-        "verdict": _capital(VERDICT_WORDS[paper.verdict]),
+        "verdict": verdict_sentence(paper),
         "passed": paper.verdict == "passed",
         "gate": gate_sentences(paper, names),
         "marks": marks_sentences(paper),
@@ -53,7 +56,7 @@ def person_report(paper: SatPaper, names: CourseNames) -> Plain:
         "worth": [{"number": str(number), "text": text} for number, text in _worth(paper)],
         "study": study_rows(paper.counted, names),
         "study_none": "" if any(a.lost for a in paper.counted) else NOTHING_TO_STUDY,
-        "notes": [NOT_SAID_PERSON, f"{METHOD} {KEY_KEPT}"],
+        "notes": [NOT_SAID_PERSON, f"{METHOD} {SAMPLE} {KEY_KEPT}"],
     }
 
 
@@ -61,7 +64,7 @@ def _facts(paper: SatPaper) -> list[list[str]]:
     return [
         ["Person", paper.person or "not named"],
         ["Paper", f"{paper.blueprint}, form {paper.label}, id {paper.form_id or 'none'}"],
-        ["Answered", paper.sat[:10]],
+        ["Taken on", paper.sat[:10]],
     ]
 
 
@@ -104,7 +107,3 @@ def _slips(groups: Sequence[SlipGroup]) -> list[Plain]:
 
 def _worth(paper: SatPaper) -> tuple[tuple[int, str], ...]:
     return worth_knowing(paper.counted)
-
-
-def _capital(words: str) -> str:
-    return words[:1].upper() + words[1:]

@@ -10,17 +10,21 @@ from generator.bank.bank import Bank
 from generator.bank.checks import (
     blueprints,
     citing,
+    course_pages,
     critical,
     hazards,
     honesty,
+    invented_people,
     lessons,
     named_questions,
     numbers,
     options,
     ordering,
     places,
+    printed_lines,
     reading,
     references,
+    stem_rounding,
     tables,
 )
 from generator.bank.checks.rule import Rule
@@ -40,7 +44,11 @@ _FILES = (
     critical,
     blueprints,
     named_questions,
+    invented_people,
     lessons,
+    printed_lines,
+    stem_rounding,
+    course_pages,
 )
 RULES: Mapping[str, Rule] = {rule.name: rule for file in _FILES for rule in file.RULES}
 
