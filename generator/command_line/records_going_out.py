@@ -47,7 +47,11 @@ def pack(folder: Path, pdf: bool, on: date | None) -> None:
         ) as each:
             for found in each:
                 name = certificate_file(project, found.number).name
-                contents[name] = set_certificate(project, found, "a4")
+                try:
+                    contents[name] = set_certificate(project, found, "a4")
+                except click.ClickException as unset:
+                    # one old certificate must not keep the rest from the inspector
+                    click.echo(f"left out: {unset.message}", err=True)
         write_private_folder(folder, contents)
     click.echo(f"{folder.as_posix()}: {len(contents)} files")
 
