@@ -3,9 +3,9 @@
 from dataclasses import replace
 
 import pytest
+from generator.assembly.gate import gate_of
 
 from generator.assembly.form import FormQuestion
-from generator.assembly.gate import gate_of
 from generator.questions import askables
 from tests.questions.small_bank import FULL, bank_of
 
