@@ -4,6 +4,7 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from itertools import combinations
 
+from generator.bank.guarding import StepHazards, step_hazards, unguarded
 from generator.bank.precedence import (
     Pairs,
     chain,
@@ -14,7 +15,7 @@ from generator.bank.precedence import (
     within,
     without,
 )
-from generator.bank.records import OrderItem, OrderPair, Pair, Procedure
+from generator.bank.records import OrderItem, OrderPair, OrderStep, Pair, Procedure
 from generator.questions.question import LETTERS, OrderKey, ShownPair
 from generator.questions.stream import Stream
 
@@ -30,25 +31,30 @@ class Scored:
     steps    texts by name, in a legal order; optional steps are left out
     reasons  what to say about each stated pair
     classes  danger or ruins, for each stated pair
+    hazards  what the steps meet, guard and end
     """
 
     steps: Mapping[str, str]
     reasons: Mapping[tuple[str, str], str]
     classes: Mapping[tuple[str, str], str]
+    hazards: StepHazards = StepHazards()
 
 
 def scored_item(item: OrderItem) -> Scored:
     """Give what a hand-written order item marks."""
-    return _scored({step.step: step.does for step in item.steps}, item.pairs)
+    return _scored(item.steps, item.pairs, item.wears)
 
 
 def scored_procedure(procedure: Procedure) -> Scored:
     """Give what a procedure lets a question mark; habits never score."""
-    steps = {step.step: step.does for step in procedure.steps if not step.optional}
-    return _scored(steps, procedure.pairs)
+    steps = [step for step in procedure.steps if not step.optional]
+    return _scored(steps, procedure.pairs, procedure.wears)
 
 
-def _scored(steps: Mapping[str, str], pairs: Sequence[Pair | OrderPair]) -> Scored:
+def _scored(
+    listed: Sequence[OrderStep], pairs: Sequence[Pair | OrderPair], wears: Sequence[str]
+) -> Scored:
+    steps = {step.step: step.does for step in listed}
     marked = {(p.first, p.then): p for p in pairs if p.pair_class != "habit"}
     dropped = {name for pair in marked for name in pair if name not in steps}
     kept = without(marked, dropped)
@@ -56,30 +62,36 @@ def _scored(steps: Mapping[str, str], pairs: Sequence[Pair | OrderPair]) -> Scor
         steps,
         {pair: marked[pair].reason for pair in sorted(kept)},
         {pair: marked[pair].pair_class for pair in sorted(kept)},
+        step_hazards(listed, wears),
     )
 
 
 def drawable_subsets(scored: Scored) -> tuple[tuple[str, ...], ...]:
     """Give the sets of steps of which few enough orders are right to ask for one.
 
-    Every step of a set is tied to another one. Of the sizes from MOST_STEPS down to FEWEST_STEPS
-    the largest that has such a set is used.
+    Every step of a set is tied to another one, and a step that meets a hazard brings its guard
+    along, so that no order of the set that is right is unsafe. Of the sizes from MOST_STEPS down to
+    FEWEST_STEPS the largest that has such a set is used.
     """
     names = tuple(scored.steps)
     implied = closure(scored.reasons)
     sizes = range(min(MOST_STEPS, len(names)), FEWEST_STEPS - 1, -1)
     for size in sizes:
-        found = tuple(s for s in combinations(names, size) if _is_drawable(s, implied))
+        found = tuple(
+            s for s in combinations(names, size) if _is_drawable(s, implied, scored.hazards)
+        )
         if found:
             return found
     return ()
 
 
-def _is_drawable(steps: Sequence[str], implied: Pairs) -> bool:
+def _is_drawable(steps: Sequence[str], implied: Pairs, hazards: StepHazards) -> bool:
     shown = set(steps)
     pairs = [(first, then) for first, then in implied if first in shown and then in shown]
     tied = {name for pair in pairs for name in pair}
-    return tied == set(steps) and count_orders(steps, pairs) <= MOST_ORDERS
+    if tied != shown or unguarded(hazards.only(shown), pairs):
+        return False
+    return count_orders(steps, pairs) <= MOST_ORDERS
 
 
 def order_key(scored: Scored, steps: Sequence[str], stream: Stream) -> OrderKey:

@@ -6,6 +6,7 @@ from typing import Any
 from generator.bank.bank import Bank, Entry, module_of, objective_of
 from generator.bank.checks.numbers import numeric_entries
 from generator.bank.checks.rule import Rule
+from generator.bank.guarding import hazards_met
 from generator.bank.numeric_item import prepare
 from generator.bank.records import SourceTag
 from generator.diagnostics import Problem
@@ -42,15 +43,10 @@ def memory_keys_exam(bank: Bank) -> Iterator[Problem]:
 def caution_missing(bank: Bank) -> Iterator[Problem]:
     """Give work that can hurt without a caution beside it."""
     for entry in bank.items.values():
-        if entry.record.safety and not entry.record.caution:
+        if entry.record.safety and not (entry.record.caution or hazards_met(entry.record)):
             message = "this item protects people but shows no caution"
-            hint = "add 'caution:' with what to wear or do, and who decides"
+            hint = "add 'meets:' with the hazards, or 'caution:' with what to wear or do"
             yield entry.problem("error", "caution-missing", message, hint=hint)
-    for procedure in bank.procedures.values():
-        dangers = [pair for pair in procedure.record.pairs if pair.pair_class == "danger"]
-        if dangers and not procedure.record.cautions:
-            message = "a pair of class danger stands here, and the procedure shows no caution"
-            yield procedure.problem("error", "caution-missing", message, "pairs")
 
 
 def relation_caution_missing(bank: Bank) -> Iterator[Problem]:
@@ -59,7 +55,8 @@ def relation_caution_missing(bank: Bank) -> Iterator[Problem]:
         item, _ = prepare(entry, CATALOGUE)
         for name in item.answer.relations if item else ():
             facts = CATALOGUE[name].facts if name in CATALOGUE else None
-            if facts and facts.limit and facts.caution and not entry.record.caution:
+            shown = entry.record.caution or entry.record.meets
+            if facts and facts.limit and facts.caution and not shown:
                 message = f"{name} gives a limit that guards people, and no caution is shown"
                 yield entry.problem("error", "caution-missing", message)
 

@@ -11,7 +11,8 @@ from generator.diagnostics import Problem
 MOST_ORDERS = 24
 
 
-def _ordered(bank: Bank) -> Iterator[Entry[Any]]:
+def ordered_entries(bank: Bank) -> Iterator[Entry[Any]]:
+    """Give every procedure and order item."""
     yield from bank.procedures.values()
     yield from (e for e in bank.items.values() if getattr(e.record, "kind", "") == "order")
 
@@ -22,7 +23,7 @@ def _pairs(entry: Entry[Any]) -> list[tuple[str, str]]:
 
 def repeated_step(bank: Bank) -> Iterator[Problem]:
     """Give steps that carry a name already used in the same record."""
-    for entry in _ordered(bank):
+    for entry in ordered_entries(bank):
         seen: set[str] = set()
         for place, step in enumerate(entry.record.steps):
             if step.step in seen:
@@ -33,7 +34,7 @@ def repeated_step(bank: Bank) -> Iterator[Problem]:
 
 def order_cycle(bank: Bank) -> Iterator[Problem]:
     """Give records whose pairs ask for a step to come before itself."""
-    for entry in _ordered(bank):
+    for entry in ordered_entries(bank):
         if has_cycle(_pairs(entry)):
             message = "the pairs run in a circle, so that no order keeps them all"
             yield entry.problem("error", "order-cycle", message, "pairs")
@@ -41,7 +42,7 @@ def order_cycle(bank: Bank) -> Iterator[Problem]:
 
 def order_against_listing(bank: Bank) -> Iterator[Problem]:
     """Give pairs that the listed order of the steps breaks."""
-    for entry in _ordered(bank):
+    for entry in ordered_entries(bank):
         steps = [step.step for step in entry.record.steps]
         for place, pair in enumerate(_pairs(entry)):
             if pair[0] in steps and pair[1] in steps and not is_legal(steps, [pair]):
