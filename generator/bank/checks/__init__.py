@@ -11,6 +11,7 @@ from generator.bank.checks import (
     blueprints,
     citing,
     critical,
+    giveaways,
     hazards,
     honesty,
     lessons,
@@ -39,6 +40,7 @@ _FILES = (
     places,
     critical,
     blueprints,
+    giveaways,
     named_questions,
     lessons,
 )
