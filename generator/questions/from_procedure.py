@@ -13,6 +13,8 @@ from generator.questions.stream import Stream
 from generator.questions.wording import lower_start
 
 DISTRACTORS = 3
+# steps that are named as done; of the earlier ones it is only said that they are done
+SHOWN_DONE = 3
 
 
 Maker = Callable[[Bank, Entry[Procedure], Stream], Derived | None]
@@ -26,7 +28,7 @@ def put_in_order(bank: Bank, entry: Entry[Procedure], stream: Stream) -> Derived
         return None
     steps = stream.choose(subsets)
     stem = (
-        f"Put these steps of '{entry.record.title}' in a safe and sound order. "
+        f"Put these steps of '{entry.record.title}' in a safe, workable order. "
         "Some steps of the whole job are not shown."
     )
     return Derived("order", "apply", stem, order_key(scored, steps, stream))
@@ -44,12 +46,17 @@ def what_comes_next(bank: Bank, entry: Entry[Procedure], stream: Stream) -> Deri
     right_text = scored.steps[key]
     answers: list[Answer] = [(right_text, True, "Everything that must come before it is done.")]
     answers += [(scored.steps[name], False, _not_yet(scored, name, done)) for name in wrong]
-    listed = "; ".join(lower_start(scored.steps[name]) for name in done[-3:])
-    stem = (
-        f"{entry.record.title}: you have just done this: {listed}. "
-        "Which of these steps may come next?"
-    )
+    listed = "; ".join(lower_start(scored.steps[name]) for name in done[-SHOWN_DONE:])
+    stem = f"{entry.record.title}. {_so_far(len(done))}: {listed}. What comes next?"
     return Derived("choice", "apply", stem, lettered(answers, stream))
+
+
+def _so_far(done: int) -> str:
+    if done == 1:
+        return "This step is done"
+    if done <= SHOWN_DONE:
+        return "These steps are done, in any order"
+    return "You have done everything up to here. The last steps were, in any order"
 
 
 def _next_cases(
@@ -109,8 +116,8 @@ def _before(
     answers: list[Answer] = [(scored.steps[first], True, scored.reasons[first, then])]
     answers += [(scored.steps[name], False, says) for name in wrong]
     stem = (
-        f"{entry.record.title}: which of these must be done before you "
-        f"{lower_start(scored.steps[then])}?"
+        f"{entry.record.title}. You are about to {lower_start(scored.steps[then])}. "
+        "What must be done already?"
     )
     return Derived("choice", "apply", stem, lettered(answers, stream))
 

@@ -1,7 +1,7 @@
 """Which questions of a bank give one another away.
 
 Files: told_text (what a question asks and tells) over paper_texts and record_texts, which read it
-off items and records; trade_words and told_words (texts as weighed words); giving_away with
+off items and records; told_words (texts as weighed words); giving_away with
 same_order (the measure); kept_list (the file of the bank that keeps what was found).
 """
 

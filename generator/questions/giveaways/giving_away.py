@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from generator.questions.giveaways.same_order import same_orders
 from generator.questions.giveaways.told_text import Asked, PaperText
 from generator.questions.giveaways.told_words import ToldWords, Words
-from generator.questions.giveaways.trade_words import as_written, is_number, trade_words
+from generator.questions.trade_words import as_written, is_number, trade_words
 
 # share of the key that a stated fact, and that a text shown without more, must have
 MOST_OF_KEY, NEARLY_ALL_OF_KEY = 0.5, 0.65

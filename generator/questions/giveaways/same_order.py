@@ -7,7 +7,7 @@ from itertools import combinations
 
 from generator.questions.giveaways.told_text import PaperText
 from generator.questions.giveaways.told_words import ToldWords, Words
-from generator.questions.giveaways.trade_words import as_written, trade_words
+from generator.questions.trade_words import as_written, trade_words
 
 # two steps are the same where they share so much of the words of both
 ALIKE = 0.33

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from typing import Literal
 
 from generator.questions.giveaways.told_text import PaperText
-from generator.questions.giveaways.trade_words import trade_words, weights
+from generator.questions.trade_words import trade_words, weights
 
 Words = frozenset[str]
 Kind = Literal["fact", "title", "shown", "wrong"]

@@ -2,7 +2,7 @@
 
 import re
 from collections.abc import Collection, Iterable, Iterator, Mapping
-from functools import cache
+from functools import cache, lru_cache
 from math import log
 
 _WORD = re.compile(r"[a-z]+(?:['-][a-z]+)*|p?\d+(?:[.,]\d+)*|%|°[cf]|µm")
@@ -28,6 +28,7 @@ while who whole whom whose why will with within without word work would wrong ye
 _SMALL = frozenset(_SMALL_WORDS.split())
 
 
+@lru_cache(maxsize=8192)
 def trade_words(text: str) -> frozenset[str]:
     """Give the words of a text that carry trade, cut to their stems; '98 %' is one word."""
     return frozenset(word for word, _ in _words(text))
