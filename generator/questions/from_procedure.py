@@ -11,6 +11,7 @@ from generator.questions.procedure_slips import what_goes_wrong, which_is_missin
 from generator.questions.question import Derived
 from generator.questions.stream import Stream
 from generator.questions.wording import lower_start
+from generator.questions.worn import worn_words
 
 DISTRACTORS = 3
 # steps that are named as done; of the earlier ones it is only said that they are done
@@ -29,7 +30,7 @@ def put_in_order(bank: Bank, entry: Entry[Procedure], stream: Stream) -> Derived
     steps = stream.choose(subsets)
     stem = (
         f"Put these steps of '{entry.record.title}' in a safe, workable order. "
-        "Some steps of the whole job are not shown."
+        f"Some steps of the whole job are not shown.{worn_words(bank, entry.record.wears)}"
     )
     return Derived("order", "apply", stem, order_key(scored, steps, stream))
 
@@ -47,7 +48,10 @@ def what_comes_next(bank: Bank, entry: Entry[Procedure], stream: Stream) -> Deri
     answers: list[Answer] = [(right_text, True, "Everything that must come before it is done.")]
     answers += [(scored.steps[name], False, _not_yet(scored, name, done)) for name in wrong]
     listed = "; ".join(lower_start(scored.steps[name]) for name in done[-SHOWN_DONE:])
-    stem = f"{entry.record.title}. {_so_far(len(done))}: {listed}. What comes next?"
+    stem = (
+        f"{entry.record.title}. {_so_far(len(done))}: {listed}. What comes next?"
+        f"{worn_words(bank, entry.record.wears)}"
+    )
     return Derived("choice", "apply", stem, lettered(answers, stream))
 
 

@@ -23,6 +23,7 @@ from generator.questions.ordering import order_key, scored_item
 from generator.questions.question import MINUTES, Exhibit, Key, Question, WrittenKey
 from generator.questions.sources import place_title, shown_critical, shown_sources
 from generator.questions.stream import Stream
+from generator.questions.worn import worn_words
 
 Taken = Collection[Draw] | HandedOut
 
@@ -47,7 +48,7 @@ def question_of_item(bank: Bank, entry: Entry[Item], form: str, taken: Taken = (
         level=item.level,
         pool=item.pool,
         safety=item.safety,
-        stem=item.stem,
+        stem=item.stem + worn_words(bank, getattr(item, "wears", ())),
         sources=shown_sources(bank, item.source),
         key=WrittenKey((), ""),
         cautions=item_cautions(bank, item),

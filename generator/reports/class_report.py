@@ -58,7 +58,10 @@ def class_report(sat: SatIssue, names: CourseNames, analysis: PooledAnalysis) ->
         ],
         "slips_note": _slips_note(len(slips)),
         "misses": [
-            {"about": names.objective(miss.objective), "missed": f"{miss.missed} of {miss.asked}"}
+            {
+                "about": miss.hazard or names.objective(miss.objective),
+                "missed": f"{miss.missed} of {miss.asked}",
+            }
             for miss in misses[:MOST_MISSES]
         ],
         "misses_note": _misses_note(papers, len(misses)),
@@ -114,4 +117,4 @@ def _misses_note(papers: tuple[SatPaper, ...], misses: int) -> str:
     if not misses:
         return "Nobody missed a must-pass question."
     left = misses - MOST_MISSES
-    return f"Must-pass questions of {left} more objectives were missed." if left > 0 else ""
+    return f"Must-pass questions on {left} more hazards were missed." if left > 0 else ""

@@ -28,8 +28,13 @@ class ClassSlip:
 
 @dataclass(frozen=True, slots=True)
 class GateMiss:
-    """Must-pass questions of one objective that were missed; counted in questions."""
+    """Must-pass questions on one hazard that were missed; counted in questions.
 
+    hazard     in words; empty in issues from before questions named their hazard
+    objective  where no hazard is named
+    """
+
+    hazard: str
     objective: str
     missed: int
     asked: int
@@ -65,12 +70,16 @@ def _option(slip: Slip) -> str:
 
 
 def gate_misses(papers: Sequence[SatPaper]) -> tuple[GateMiss, ...]:
-    """Give the objectives of which somebody missed a must-pass question, most missed first."""
-    asked, missed = Counter[str](), Counter[str]()
+    """Give the hazards of which somebody missed a must-pass question, most missed first.
+
+    Where a question names no hazard its objective stands for one.
+    """
+    asked, missed = Counter[tuple[str, str]](), Counter[tuple[str, str]]()
     for paper in papers:
         for answer in paper.gate:
             if not answer.waits:
-                asked[answer.objective] += 1
-                missed[answer.objective] += answer.lost
-    found = [GateMiss(name, times, asked[name]) for name, times in missed.items() if times]
-    return tuple(sorted(found, key=lambda miss: (-miss.missed, miss.asked, miss.objective)))
+                what = (answer.hazard, "" if answer.hazard else answer.objective)
+                asked[what] += 1
+                missed[what] += answer.lost
+    found = [GateMiss(*what, times, asked[what]) for what, times in missed.items() if times]
+    return tuple(sorted(found, key=lambda m: (-m.missed, m.asked, m.hazard, m.objective)))

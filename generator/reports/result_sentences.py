@@ -2,9 +2,10 @@
 
 from collections.abc import Sequence
 
+from generator.questions.wording import lower_start
 from generator.reports.course_names import CourseNames
 from generator.reports.intervals import FEWEST, Standing, marks_text, percent, share_of_marks
-from generator.reports.sat_papers import SatPaper
+from generator.reports.sat_papers import Answer, SatPaper
 
 
 def gate_sentences(paper: SatPaper, names: CourseNames) -> list[str]:
@@ -14,8 +15,7 @@ def gate_sentences(paper: SatPaper, names: CourseNames) -> list[str]:
         return ["This paper has no must-pass question."]
     waiting = [answer for answer in gate if answer.waits]
     said = [
-        f"Must-pass question {answer.number} was missed. It is about: "
-        f"{names.objective(answer.objective)}."
+        f"Must-pass question {answer.number} was missed. {_what_it_guards(answer, names)}"
         for answer in paper.gate_missed
     ]
     said += [
@@ -30,6 +30,12 @@ def gate_sentences(paper: SatPaper, names: CourseNames) -> list[str]:
     elif paper.gate_missed:
         said.append("A missed must-pass question decides, whatever the marks.")
     return said
+
+
+def _what_it_guards(answer: Answer, names: CourseNames) -> str:
+    if answer.hazard:
+        return f"The hazard: {lower_start(answer.hazard)}."
+    return f"It is about: {names.objective(answer.objective)}."
 
 
 def marks_sentences(paper: SatPaper) -> list[str]:

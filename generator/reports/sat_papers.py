@@ -45,6 +45,11 @@ class Answer:
         return name if "/" in name else f"{self.question['module']}/{name}"
 
     @property
+    def hazard(self) -> str:
+        """Give the hazard that makes the question critical, in words; older issues name none."""
+        return str((self.question.get("critical") or {}).get("title", ""))
+
+    @property
     def module(self) -> str:
         """Give the module that the question belongs to."""
         return self.objective.partition("/")[0]

@@ -2,6 +2,7 @@
 
 from collections.abc import Mapping
 
+from generator.website.caution_boxes import caution_box
 from generator.website.course import Course, objective_id
 from generator.website.desk import Desk
 from generator.website.draft import Draft
@@ -18,8 +19,11 @@ def lesson_blocks(desk: Desk) -> dict[str, Block]:
     """Give every block by the word that calls it."""
 
     def caution(draft: Draft, name: str, body: str) -> str:
-        draft.cautions.append(body.strip())
-        return desk.fill("blocks/caution.html", draft, text=body)
+        names = name.split()
+        for unknown in (one for one in names if one not in draft.course.hazards):
+            _missing(draft, "hazard", unknown)
+        box = caution_box(draft, names, [body])
+        return desk.fill("blocks/caution_box.html", draft, box=box)
 
     def procedure(draft: Draft, name: str, body: str) -> str:
         return procedure_html(name, draft, desk) or _missing(draft, "procedure", name)

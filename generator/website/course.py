@@ -4,7 +4,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field
 from typing import Any, TypeAlias
 
-from generator.bank.records import Fault, Module, Objective, Procedure, Source, Table, Term
+from generator.bank.records import Fault, Hazard, Module, Objective, Procedure, Source, Table, Term
 
 Question: TypeAlias = Mapping[str, Any]
 Variants: TypeAlias = tuple[Question, ...]
@@ -21,6 +21,7 @@ class Course:
     questions  module name to its study items; each item is one or more solved variants
     rows       table name to its rows, wherever they were written down
     relations  numeric item to the relation that its answer turns on
+    places     titles of the places where the shop works
     """
 
     title: str
@@ -32,9 +33,16 @@ class Course:
     tables: Mapping[str, Table] = field(default_factory=dict)
     rows: Mapping[str, tuple[tuple[str, ...], ...]] = field(default_factory=dict)
     sources: Mapping[str, Source] = field(default_factory=dict)
+    hazards: Mapping[str, Hazard] = field(default_factory=dict)
     terms: Mapping[str, Term] = field(default_factory=dict)
     questions: Mapping[str, tuple[Variants, ...]] = field(default_factory=dict)
     relations: Mapping[str, str] = field(default_factory=dict)
+    places: tuple[str, ...] = ()
+
+    def is_theirs(self, question: Question) -> bool:
+        """Say whether a question asks the rule of a place where the shop does not work."""
+        place = str(question.get("place") or "")
+        return bool(place) and place not in self.places
 
     def module_named(self, name: str) -> Module | None:
         """Give the module with this name."""
@@ -63,6 +71,7 @@ class Course:
             for variants in self.questions.get(module.module, ())
             if variants[0]["objective"].rpartition("/")[2] == objective.objective
             and variants[0]["kind"] != "written"
+            and not self.is_theirs(variants[0])
         )
 
 

@@ -8,10 +8,13 @@ from typing import Any
 
 from markupsafe import Markup
 
+from generator.bank.guarding import hazards_met
 from generator.bank.records import SourceTag
 from generator.diagnostics import Problem
 from generator.quantities import UNITS
+from generator.questions.wording import lower_start
 from generator.website.addresses import source_address
+from generator.website.caution_boxes import caution_box
 from generator.website.course import Course
 from generator.website.draft import Draft
 from generator.website.prose import phrase, rendered
@@ -39,18 +42,21 @@ class Desk:
         self.problems: list[Problem] = []
         self._environment = theme_templates(theme)
         self._environment.filters["data_block"] = data_block
+        self._environment.filters["lower_first"] = lower_start
 
     def draft(self, path: str) -> Draft:
         """Begin a page; its problems are kept here. `path` is the author's file."""
         return Draft(self.course, path, self.problems)
 
     def fill(self, template: str, draft: Draft, /, **values: Any) -> str:
-        """Render a template; `prose`, `phrase` and `cited` work on this draft."""
+        """Render a template; what a template calls works on this draft."""
         return self._environment.get_template(template).render(
             course=draft.course,
             prose=lambda text: Markup(rendered(text, draft)),
             phrase=lambda text: Markup(phrase(text, draft)),
             cited=partial(cited, draft),
+            caution_box=partial(caution_box, draft),
+            hazards_met=hazards_met,
             status_words=STATUS_WORDS,
             symbol_of=symbol_of,
             **values,

@@ -45,6 +45,8 @@ class Draft:
 
     path      the author's file, for problems
     problems  may be shared by the pages of one site
+    cautions  the author's own cautions that the page has said
+    told      hazards that the page has told in full
     """
 
     course: Course
@@ -53,6 +55,7 @@ class Draft:
     headings: list[Heading] = field(default_factory=list)
     cited: list[str] = field(default_factory=list)
     cautions: list[str] = field(default_factory=list)
+    told: set[str] = field(default_factory=set)
     anchors: set[str] = field(default_factory=set)
     line: int = 1
 

@@ -50,9 +50,11 @@ def course_from(bank: Bank, questions: Mapping[str, tuple[Variants, ...]], figur
         tables=_records(bank.tables),
         rows={name: table_rows(entry) for name, entry in bank.tables.items()},
         sources=_records(bank.sources),
+        hazards=_records(bank.hazards),
         terms=_records(bank.glossary),
         questions=questions,
         relations=relations_of_items(bank),
+        places=tuple(bank.places[n].record.title for n in bank.sheet.places if n in bank.places),
     )
 
 

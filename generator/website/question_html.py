@@ -37,6 +37,7 @@ def question_html(variants: Variants, draft: Draft, desk: Desk, label: str, leve
         objective=objective_of(question),
         kind_words=KIND_WORDS[question["kind"]],
         asks_unit=asks_unit(question),
+        is_theirs=draft.course.is_theirs(question),
         label=label,
         level=level,
         source_tags=cited_of_question(draft.course, question["sources"]),

@@ -13,9 +13,16 @@ from generator.website.question_html import objective_of
 
 
 def parts_of(module: Module, course: Course) -> dict[str, tuple[tuple[Variants, ...], ...]]:
-    """Give the parts of each objective that has items a page can mark; sorted by item."""
+    """Give the parts of each objective that has items a page can mark; sorted by item.
+
+    A rule of a place where the shop does not work is left to the question pages.
+    """
     marked = sorted(
-        (item for item in course.questions.get(module.module, ()) if item[0]["kind"] != "written"),
+        (
+            item
+            for item in course.questions.get(module.module, ())
+            if item[0]["kind"] != "written" and not course.is_theirs(item[0])
+        ),
         key=lambda item: str(item[0]["id"]),
     )
     found = {}

@@ -6,6 +6,7 @@ from typing import NamedTuple
 from generator.bank.records import Fault, Module, Procedure, Table
 from generator.refinishing.catalogue import CATALOGUE
 from generator.website.blocks import fault_html, procedure_html, table_html
+from generator.website.caution_boxes import hazard_anchor
 from generator.website.course import Course
 from generator.website.desk import Desk
 from generator.website.draft import BuiltPage, Draft, Heading
@@ -94,14 +95,16 @@ def _by_module(shelf: Shelf, modules: tuple[Module, ...]) -> Iterable[tuple[Modu
 
 
 def cautions_page(desk: Desk, cautions: Mapping[str, tuple[str, ...]]) -> BuiltPage:
-    """Gather every caution of the lessons and procedures, module by module."""
+    """Show every hazard with its guards and first aid, then the other cautions by module."""
     groups = []
     for module in desk.course.modules:
         own = cautions.get(module.module, ())
         texts = dict.fromkeys((*own, *_procedure_cautions(desk.course, module.module)))
         if texts:
             groups.append({"module": module, "texts": tuple(texts)})
-    html = desk.fill("pages/cautions.html", desk.draft("course"), groups=groups)
+    draft = desk.draft("question_bank/hazards.yml")
+    hazards = [(hazard_anchor(name), hazard) for name, hazard in desk.course.hazards.items()]
+    html = desk.fill("pages/cautions.html", draft, groups=groups, hazards=hazards)
     return BuiltPage("cautions.html", html, "Cautions", "reference")
 
 

@@ -54,13 +54,6 @@ def test_what_fits_two_cells_is_counted_once():
     assert fewest_repeats(pool_of(both, 2), Demand((2, 2), 2)) == 2
 
 
-def test_a_gate_with_few_safety_questions_forces_repeats():
-    safe = tuple(Candidate(f"s{n}", f"s{n}", (0,), safety=True) for n in range(3))
-    pool = pool_of(safe + cells_of(30), 1)
-    assert fewest_repeats(pool, Demand((5,), 4)) == 0
-    assert fewest_repeats(pool, Demand((5,), 4, safety=2)) == 5
-
-
 @pytest.mark.parametrize("forms", [1, 4])
 def test_a_fixed_question_repeats_on_every_paper_but_the_first(forms):
     pool = pool_of(cells_of(40), 1)

@@ -21,10 +21,13 @@ from generator.questions import askables
 from tests.assembly.small_papers import EXAM_CHOICE, ITEMS, papers, plan
 from tests.questions.small_bank import items
 
-SAFE = EXAM_CHOICE.replace("pool: exam", "pool: exam\nsafety: true\ncaution: Gloves on.")
+CRITICAL = EXAM_CHOICE.replace(
+    "pool: exam", "pool: exam\ncritical: {hazard: peroxide, reason: It blinds.}"
+)
 GATE = {
     "items/filler/shape.yml": items(
-        **{f"choice_{n}": EXAM_CHOICE for n in range(8)}, **{f"safe_{n}": SAFE for n in range(4)}
+        **{f"choice_{n}": EXAM_CHOICE for n in range(8)},
+        **{f"critical_{n}": CRITICAL for n in range(4)},
     )
 }
 
@@ -60,36 +63,57 @@ def test_a_cell_of_a_level_takes_that_level_only(tmp_path):
     assert messages(short) == ["this cell asks for 1 and the bank has 0: 1 short"]
 
 
-def test_the_gate_is_of_safety_questions_and_said_in_the_plain_form(tmp_path):
-    drawn = planned(
-        tmp_path, "{objective: filler/shape, kinds: [choice], count: 6}", head="must_pass: 2\n",
-        more=GATE,
-    )  # fmt: skip
+def test_the_gate_is_of_critical_questions_and_said_in_the_plain_form(tmp_path):
+    cells = ("{objective: filler/shape, kinds: [choice], count: 4}",)
+    cells += ("{objective: filler/shape, critical: peroxide, count: 2}",)
+    drawn = planned(tmp_path, *cells, more=GATE)
     for form in build_forms(*drawn, "spring", form_labels(8)):
         assert len(form.gate) == 2
         by_number = {entry.number: entry.question for entry in form.questions}
-        assert all(by_number[number].safety for number in form.gate)
+        assert {by_number[number].critical.hazard for number in form.gate} == {"peroxide"}
         plain = form_as_plain(form)
         assert plain["gate"] == list(form.gate)
         must = [entry["number"] for entry in plain["questions"] if entry["must_pass"]]
         assert must == plain["gate"]
 
 
-def test_a_gate_without_enough_safety_questions_is_named(tmp_path):
+def test_nothing_else_is_must_pass_and_safety_alone_is_not(tmp_path):
+    safe = EXAM_CHOICE.replace("pool: exam", "pool: exam\nsafety: true\ncaution: Gloves on.")
+    more = {"items/filler/shape.yml": items(**{f"safe_{n}": safe for n in range(8)})}
+    drawn = planned(tmp_path, "{objective: filler/shape, kinds: [choice], count: 6}", more=more)
+    assert [form.gate for form in build_forms(*drawn, "spring", form_labels(3))] == [()] * 3
+
+
+def test_a_gate_without_enough_critical_questions_is_named(tmp_path):
     few = {
         "items/filler/shape.yml": items(
-            **{f"choice_{n}": EXAM_CHOICE for n in range(8)}, safe=SAFE
+            **{f"choice_{n}": EXAM_CHOICE for n in range(8)}, critical=CRITICAL
         ),
     }
-    drawn = planned(
-        tmp_path, "{objective: filler/shape, kinds: [choice], count: 6}", head="must_pass: 3\n",
-        more=few,
-    )  # fmt: skip
+    cells = ("{module: filler, count: 2}", "{critical: peroxide, count: 3}")
+    drawn = planned(tmp_path, *cells, more=few)
     (problem,) = shortages(drawn[1], drawn[0])
-    assert (
-        problem.message == "the gate asks for 3 safety questions and the cells can give 1: 2 short"
-    )
-    assert (problem.rule, problem.place.line) == ("blueprint-cannot-be-filled", 4)
+    assert problem.message == "this cell asks for 3 and the bank has 1: 2 short"
+    assert problem.rule == "blueprint-cannot-be-filled"
+
+
+def test_another_places_rule_is_asked_where_the_plan_says_so_and_nowhere_else(tmp_path):
+    theirs = EXAM_CHOICE.replace("pool: exam", "pool: exam\nplace: maine")
+    more = {
+        "items/filler/shape.yml": items(
+            **{f"ours_{n}": EXAM_CHOICE for n in range(4)},
+            **{f"theirs_{n}": theirs for n in range(4)},
+        ),
+    }
+    cell = "{objective: filler/shape, kinds: [choice], count: 6}"
+
+    def asked(folder, head):
+        drawn = planned(tmp_path / folder, cell, head=head, more=more)
+        forms = build_forms(*drawn, "spring", form_labels(6))
+        return {n.rpartition("_")[0] for form in forms for n in names(form) if "shape" in n}
+
+    assert asked("here", "") == {"filler/shape/ours"}
+    assert asked("there", "places: [maine]\n") == {"filler/shape/ours", "filler/shape/theirs"}
 
 
 def test_what_must_be_included_stands_on_every_form(tmp_path):

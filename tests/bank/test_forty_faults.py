@@ -21,6 +21,7 @@ TWO_OPTIONS = """\
     - {text: A straightedge, right: true, says: It tips on a rock.}
     - {text: A magnet, says: It shows thickness.}
 """
+HARMLESS = "  harmless: Nobody touches anything.\n"
 STEPS = """\
   steps:
     - {step: wash, does: Wash}
@@ -78,12 +79,13 @@ rows:
 title: Mix polyester filler
 objective: «unknown-objective»filler/mixing
 source: common_practice
+harmless: Nobody touches anything.
 steps:
   - {step: wear, does: Put goggles on}
   - {step: open, does: Open the tins}
   - {step: weigh, does: Weigh on the board}
 pairs:
-  «caution-missing»- first: wear
+  - «danger-without-hazard»first: wear
     then: open
     class: danger
     reason: Paste burns eyes.
@@ -107,10 +109,10 @@ pairs:
         + "    - {text: «combined-option»All of the above, says: Only one does.}\n"
         "echo:\n  kind: choice\n" + HEAD + "  stem: What shows a rock?\n" + TWO_OPTIONS
         + "    - {text: A wet rag, says: «feedback-repeats-option»A wet rag.}\n"
-        "twice:\n  kind: order\n" + HEAD + "  stem: Put these in order.\n" + STEPS
+        "twice:\n  kind: order\n" + HEAD + "  stem: Put these in order.\n" + HARMLESS + STEPS
         + "    - {step: «repeated-step»wash, does: Wash again}\n"
         "  pairs: [{first: dry, then: sand, class: ruins, reason: Wet paper clogs.}]\n"
-        "turned:\n  kind: order\n" + HEAD + "  stem: Put these in order.\n" + STEPS
+        "turned:\n  kind: order\n" + HEAD + "  stem: Put these in order.\n" + HARMLESS + STEPS
         + "  pairs: [«order-against-listing»{first: dry, then: wash, class: ruins, reason: So.}]\n"
         "shapeless:\n  kind: choice\n" + HEAD
         + "  stem: What shows a rock?\n  options: «wrong-shape»A straightedge\n"

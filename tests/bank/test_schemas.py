@@ -25,6 +25,8 @@ FILES = {
     "table": "tables/*.yml",
     "blueprint": "blueprints/*.yml",
     "items": "items/*/*.yml",
+    "hazards": "hazards.yml",
+    "places": "places.yml",
 }
 
 

@@ -148,6 +148,25 @@ def test_gate_misses_count_must_pass_questions_by_objective():
     assert (miss.objective, miss.missed, miss.asked) == ("cleaning/wash", 2, 4)
 
 
+def test_gate_misses_go_by_hazard_where_the_question_names_one():
+    mist = {"hazard": "mist", "title": "Isocyanate mist", "reason": "It hurts."}
+    papers = [
+        paper_of(
+            [
+                answer(
+                    1,
+                    int(n > 1),
+                    must_pass=True,
+                    question=choice(f"cleaning/wash_{n}/x") | {"critical": mist},
+                )
+            ]
+        )
+        for n in range(4)
+    ]
+    (miss,) = gate_misses(papers)
+    assert (miss.hazard, miss.objective, miss.missed, miss.asked) == ("Isocyanate mist", "", 2, 4)
+
+
 def test_few_answers_flag_no_question(tmp_path):
     few = class_of(tmp_path / "few", [("water", "air")] * 9)
     assert (few["looks"], few["looks_note"]) == ([], COUNTS_ONLY)

@@ -21,7 +21,7 @@ from tests.reports.sat import (
     sit,
     some_wrong,
 )
-from tests.reports.toy_forms import NAMES, answer, paper_of, took
+from tests.reports.toy_forms import NAMES, answer, choice, paper_of, took
 
 
 def test_a_missed_must_pass_question_is_told_first_with_number_and_subject():
@@ -36,6 +36,17 @@ def test_a_missed_must_pass_question_is_told_first_with_number_and_subject():
         "A missed must-pass question decides, whatever the marks.",
     ]
     assert list(found).index("gate") < list(found).index("marks")
+
+
+def test_a_missed_must_pass_question_names_its_hazard_and_not_the_key():
+    mist = {"hazard": "mist", "title": "Isocyanate mist", "reason": "The hood stays on."}
+    paper = paper_of(
+        [answer(1, 0, must_pass=True, question=choice("cleaning/wash/order") | {"critical": mist})],
+        verdict="must_pass_missed",
+    )
+    said = person_report(paper, NAMES)["gate"]
+    assert said[0] == "Must-pass question 1 was missed. The hazard: isocyanate mist."
+    assert "hood" not in " ".join(said)
 
 
 def test_an_opened_gate_names_its_questions():

@@ -1,6 +1,6 @@
 """A small course with one question of each kind, for the tests of pages."""
 
-from generator.bank.records import Fault, Module, Procedure, Source, Table, Term
+from generator.bank.records import Fault, Hazard, Module, Procedure, Source, Table, Term
 from generator.refinishing.catalogue import CATALOGUE
 from generator.website.course import Course
 from tests.website.small_questions import (
@@ -102,6 +102,7 @@ def small_course() -> Course:
         faults={"popping": _fault()},
         tables={"films": _table()},
         sources=_sources(),
+        hazards={"solvent_vapor": _hazard()},
         terms={
             "solvent_trap": Term.model_validate(
                 {"term": "Trapped solvent", "meaning": "Solvent held under a skin of paint."}
@@ -132,18 +133,36 @@ def _sources() -> dict[str, Source]:
     return {**found, "to_1_1_8": Source.model_validate(manual)}
 
 
+def _hazard() -> Hazard:
+    return Hazard.model_validate(
+        {
+            "title": "Solvent vapor",
+            "hurts": "It makes you dizzy.",
+            "guards": ["Moving air", "A mask that fits"],
+            "first_aid": "Go out to fresh air.",
+            "caution": "Have the air moving before the can is open.",
+            "source": "common_practice",
+        }
+    )
+
+
 def _procedure() -> Procedure:
     return Procedure.model_validate(
         {
             "title": "Check a wet film with a comb",
             "objective": "film_build/read_gauges",
             "source": "to_1_1_8, 6.3",
+            "wears": ["solvent_vapor"],
             "cautions": ["Keep breathing protection on while the film is wet."],
             "holds": ["The comb is clean and straight."],
             "never": ["Drag the comb along the panel."],
             "steps": [
                 {"step": "protect", "does": "Put on breathing protection and gloves"},
-                {"step": "push", "does": "Push the comb square into the wet film"},
+                {
+                    "step": "push",
+                    "does": "Push the comb square into the wet film",
+                    "meets": ["solvent_vapor"],
+                },
                 {"step": "read", "does": "Read the last wetted tooth"},
                 {"step": "repeat", "does": "Repeat at the far edge", "optional": "true"},
             ],

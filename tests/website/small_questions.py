@@ -16,6 +16,8 @@ def question(kind: str, name: str, stem: str, key: dict[str, Any], **more: Any) 
         "level": "apply",
         "pool": "study",
         "safety": False,
+        "critical": None,
+        "place": "",
         "stem": stem,
         "caution": None,
         "sheet": None,

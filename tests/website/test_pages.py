@@ -122,6 +122,8 @@ def test_sources_say_in_words_how_well_they_are_known(site: Site) -> None:
 
 def test_cautions_of_lessons_and_procedures_are_gathered(site: Site) -> None:
     words = page_named(site, "cautions.html").html
+    assert words.count("Have the air moving before the can is open.") == 1
+    assert "Go out to fresh air." in words
     assert "Air-fed protection stays on" in words
     assert "Keep breathing protection on while the film is wet." in words
 

@@ -21,6 +21,7 @@ from generator.website.methods import method_of, relations_of_items
 from generator.website.packing import packed, weight
 from generator.website.question_pages import objective_places, question_pages, written_questions
 from generator.website.question_parts import part_files, parts_index, parts_of
+from tests.website.small_course import small_course
 from tests.website.small_questions import CHOICE, WET_FILM
 
 ROOT = Path(__file__).parents[2]
@@ -191,3 +192,17 @@ def test_an_objective_without_questions_to_mark_has_no_part(course: Course) -> N
     written = replace(course, questions={module.module: ((question,),)})
     assert parts_of(module, written) == {}
     assert parts_index(written, (module,)) == {"modules": {}, "objectives": []}
+
+
+def test_a_rule_of_another_place_stands_on_its_page_and_in_no_check() -> None:
+    theirs = {**CHOICE, "id": CHOICE["id"] + "_theirs", "place": "Great Britain"}
+    ours = {**CHOICE, "id": CHOICE["id"] + "_ours", "place": "United States"}
+    small = replace(small_course(), places=("United States",))
+    small = replace(small, questions={"film_build": ((CHOICE,), (theirs,), (ours,))})
+    module = small.modules[0]
+    asked = [v[0]["id"] for runs in parts_of(module, small).values() for run in runs for v in run]
+    assert sorted(asked) == sorted([CHOICE["id"], ours["id"]])
+    written = written_questions(module, Desk(small, THEME))
+    assert "Whose rule: Great Britain. Your shop has its own." in written[theirs["id"]]
+    assert "Whose rule: United States." in written[ours["id"]]
+    assert "Whose rule" not in written[str(CHOICE["id"])]

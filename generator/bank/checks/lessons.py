@@ -72,6 +72,9 @@ def _block_problems(
 ) -> Iterator[Problem]:
     match = _BLOCK.match(line)
     word = match[1] if match else ""
+    if word == "caution" and match is not None:
+        yield from _unknown_hazards(bank, lesson, number, match)
+        return
     if word in _UNNAMED:
         return
     if word not in known or match is None:
@@ -83,6 +86,17 @@ def _block_problems(
     name = match[2].strip()
     if not bank.was_unread(_GROUPS.get(word, ""), name):
         yield from _unknown(lesson, number, match.start(2) + 1, word, name, known[word])
+
+
+def _unknown_hazards(
+    bank: Bank, lesson: Lesson, number: int, match: re.Match[str]
+) -> Iterator[Problem]:
+    """Give hazards that a caution block names and hazards.yml does not have."""
+    if bank.was_unread("hazards", "any"):
+        return
+    for name in re.finditer(r"\S+", match[2]):
+        column = match.start(2) + name.start() + 1
+        yield from _unknown(lesson, number, column, "hazard", name[0], bank.hazards)
 
 
 def _unknown(

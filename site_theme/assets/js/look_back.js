@@ -15,7 +15,7 @@ var Guidecoat = window.Guidecoat || {};
     var tell = line.querySelector(".check-note");
     Guidecoat.part(Guidecoat.partOf(entry, mistake.item)).then(function (questions) {
       var question = questions.find(function (one) { return one.id === mistake.item; });
-      if (!question) { tell.textContent = "This question is no longer in the course."; return; }
+      if (!question) { tell.textContent = "This question is no longer among those asked here."; return; }
       var form = Guidecoat.form(question, "Once more");
       line.querySelector("button").remove();
       line.appendChild(form);
