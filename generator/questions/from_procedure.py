@@ -49,8 +49,8 @@ def what_comes_next(bank: Bank, entry: Entry[Procedure], stream: Stream) -> Deri
     answers += [(scored.steps[name], False, _not_yet(scored, name, done)) for name in wrong]
     listed = "; ".join(lower_start(scored.steps[name]) for name in done[-SHOWN_DONE:])
     stem = (
-        f"{entry.record.title}. {_so_far(len(done))}: {listed}. What comes next?"
-        f"{worn_words(bank, entry.record.wears)}"
+        f"{entry.record.title}. {_so_far(len(done))}: {listed}."
+        f"{worn_words(bank, entry.record.wears)} What comes next?"
     )
     return Derived("choice", "apply", stem, lettered(answers, stream))
 

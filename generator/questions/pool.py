@@ -24,10 +24,10 @@ class Askable:
     variants    how many sets of values its grids hold, at most; 1 where nothing is drawn
     apart_from  items that never share a paper with it
     twins       items or records that ask the same thing
-    kin         name of its record and all their twins together; empty where it has no twin
     hazard      what makes it critical, a name of hazards.yml, or empty
     place       whose rule it asks, a name of places.yml, or empty
     sample      a question it gave, where one was made already
+    kin         name of its record and all their twins together; empty where it has no twin
     """
 
     name: str
@@ -41,10 +41,10 @@ class Askable:
     variants: int = 1
     apart_from: tuple[str, ...] = ()
     twins: tuple[str, ...] = ()
-    kin: str = ""
     hazard: str = ""
     place: str = ""
     sample: Question | None = None
+    kin: str = ""
 
     @property
     def module(self) -> str:

@@ -5,7 +5,7 @@ from fractions import Fraction
 
 _FEWEST_WORDS_OF_A_SENTENCE = 7
 _BEFORE = frozenset(
-    ["a", "about", "at", "around", "between", "from", "nearly", "only", "the", "up", "to", "within"]
+    ["a", "about", "at", "around", "between", "from", "nearly", "only", "up", "to", "within"]
 )
 _BELOW, _ABOVE = frozenset(("less", "under", "below")), frozenset(("more", "over", "above"))
 _WORDS = {
