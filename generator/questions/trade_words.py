@@ -70,6 +70,8 @@ def stem(word: str) -> str:
     for ending in _ENDINGS:
         if word.endswith(ending) and len(word) - len(ending) >= _FEWEST_LETTERS:
             short = word[: -len(ending)]
+            if ending == "y" and short[-1] in "aeiou":
+                break
             return short[:-1] if short[-1] == short[-2] and len(short) > _FEWEST_LETTERS else short
     return word
 
