@@ -11,9 +11,9 @@ from generator.questions.trade_words import as_written, is_number, trade_words
 # share of the key that a stated fact, and that a text shown without more, must have
 MOST_OF_KEY, NEARLY_ALL_OF_KEY = 0.5, 0.65
 # weight of what is shared: of the key about one word that is rare in the bank, and of the topic
-RARE_KEY, RARE_TOPIC = 5.0, 5.0
+RARE_KEY, RARE_TOPIC = 5.0, 4.0
 # share of the topic that is shared; a number with its unit says much by itself
-SHARE_OF_TOPIC, SHARE_WITH_NUMBER = 0.2, 0.1
+SHARE_OF_TOPIC, SHARE_WITH_NUMBER = 0.15, 0.1
 # what a word of the key counts that stands in the stem as well
 IN_STEM = 0.5
 # words that are told of each giveaway
