@@ -9,11 +9,6 @@ LITRES_IN_A_MOLE = Fraction("24.45")
 DAY = 8
 
 
-def least_factor(content: Fraction, limit: Fraction) -> Fraction:
-    """The half mask up to ten times the limit, then the full facepiece."""
-    return Fraction(10 if content <= 10 * limit else 50)
-
-
 def reference(level: Fraction) -> Fraction:
     """Hours of a full dose in the US count."""
     return 8 / doubled((level - 90) / 5)
@@ -32,10 +27,7 @@ AIR = "health_safety/noise_and_vapour"
 SUPPLY = "shop_air_tools/breathing_air"
 WORKED: dict[str, Working] = {
     f"{BREATH}/times_over_the_limit": lambda v: v["content"] / v["limit"],
-    f"{BREATH}/least_factor": lambda v: least_factor(v["content"], v["limit"]),
-    f"{BREATH}/extraction_first": lambda v: least_factor(
-        v["content"] * (1 - percent(v["share"])), v["limit"]
-    ),
+    f"{BREATH}/extraction_first": lambda v: v["content"] * (1 - percent(v["share"])) / v["limit"],
     f"{BREATH}/air_for_a_crew": lambda v: v["tight"] * v["per_tight"] + v["loose"] * v["per_loose"],
     f"{SUPPLY}/air_for_masks": lambda v: v["tight"] * 115 + v["loose"] * 170,
     f"{SUPPLY}/air_for_masks_us": lambda v: v["tight"] * 4 + v["loose"] * 6,
