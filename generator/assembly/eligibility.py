@@ -38,7 +38,7 @@ def sets_apart(
 ) -> tuple[tuple[str, ...], ...]:
     """Give the sets of names of which a paper takes one at most: by plan, by item, by giveaway.
 
-    giveaways  each two questions of which one tells the answer of the other
+    giveaways  each two questions or records of which one tells the answer of the other
     The questions of one record and its twins are kept apart by their group already.
     """
     known = tuple(known)
@@ -46,13 +46,9 @@ def sets_apart(
     behind: dict[str, list[str]] = {}
     for askable in known:
         behind.setdefault(askable.record, []).append(askable.name)
-    by_plan = (
-        tuple(dict.fromkeys(n for name in row for n in (name, *behind.get(name, ()))))
-        for row in blueprint.apart
-    )
     by_item = ((askable.name, other) for askable in known for other in askable.apart_from)
-    return tuple(
-        met
-        for row in (*by_plan, *by_item, *giveaways)
-        if len(met := tuple(name for name in row if name in names)) > 1
+    rows = (
+        dict.fromkeys(n for name in row for n in (name, *behind.get(name, ())) if n in names)
+        for row in (*blueprint.apart, *by_item, *giveaways)
     )
+    return tuple(tuple(row) for row in rows if len(row) > 1)

@@ -2,6 +2,7 @@
 
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
+from math import fsum
 
 from generator.questions.giveaways.same_order import same_orders
 from generator.questions.giveaways.told_text import Asked, PaperText
@@ -54,7 +55,7 @@ def _telling(told: ToldWords, place: int, asked: Asked) -> Iterator[tuple[int, W
     key, topic = trade_words(asked.key), trade_words(asked.topic)
     wrong = [trade_words(option) for option in asked.wrong]
     worth = _worth(told, key, topic, wrong)
-    whole = sum(worth.values())
+    whole = fsum(worth.values())
     numbers = {word for word in key if is_number(word)}
     own = told.texts[place].record
     for number, value in told.sums(worth).items():

@@ -26,15 +26,23 @@ def bank_giveaways(bank: Bank, known: Sequence[Askable]) -> tuple[Giveaway, ...]
     """Give what questions for papers tell of one another; those that never meet are left out.
 
     known  everything the bank can ask
+    A procedure shows the same steps in all its questions, so beside other questions it is named as
+    one.
     """
-    asked = [askable for askable in known if askable.pool != "study"]
-    group = {askable.name: askable.group for askable in asked}
-    apart = {frozenset((a.name, other)) for a in asked for other in a.apart_from}
-    return tuple(
-        found
-        for found in giveaways(paper_texts(bank, asked))
-        if group[found.question] != group[found.gives_away] and _pair(found) not in apart
-    )
+    asked = {askable.name: askable for askable in known if askable.pool != "study"}
+    apart = {frozenset((a.name, other)) for a in asked.values() for other in a.apart_from}
+    named: dict[tuple[str, str], Giveaway] = {}
+    for found in giveaways(paper_texts(bank, tuple(asked.values()))):
+        one, other = asked[found.question], asked[found.gives_away]
+        if one.group != other.group and _pair(found) not in apart:
+            names = (_named(one, beside=other), _named(other, beside=one))
+            named.setdefault(names, Giveaway(*names, found.words))
+    return tuple(named[names] for names in sorted(named))
+
+
+def _named(askable: Askable, beside: Askable) -> str:
+    one, other = (asked.record.startswith("procedures/") for asked in (askable, beside))
+    return askable.record if one and not other else askable.name
 
 
 def kept_apart(bank: Bank) -> tuple[tuple[str, str], ...]:

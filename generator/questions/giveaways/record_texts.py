@@ -24,7 +24,8 @@ def procedure_text(record: Procedure, name: str, of: str) -> PaperText:
         slips = [p for p in record.pairs if p.scores and p.goes_wrong]
         texts = {step.step: step.does for step in record.steps}
         asked = tuple(
-            Asked(p.goes_wrong or "", f"{title} {texts[p.then]} {texts[p.first]}") for p in slips
+            Asked(p.goes_wrong or "", f"{title} {texts[p.then]} {texts[p.first]}", plain=True)
+            for p in slips
         )
         shown = tuple(p.goes_wrong or "" for p in slips)
     elif label == "missing":

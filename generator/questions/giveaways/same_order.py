@@ -4,6 +4,7 @@ from collections import defaultdict
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from itertools import combinations
+from math import fsum
 
 from generator.questions.giveaways.told_text import PaperText
 from generator.questions.giveaways.told_words import ToldWords, Words
@@ -13,8 +14,9 @@ from generator.questions.trade_words import as_written, trade_words
 ALIKE = 0.33
 # a text names a step where it has so much of its words
 MOST_OF_STEP = 0.6
-# so many pairs in common make two orders the same question
-FEWEST_PAIRS = 2
+# so many pairs in common make two orders the same question: two, and half of the shorter order,
+# since most work begins with the same protection
+FEWEST_PAIRS, SHARE_OF_PAIRS = 2, 0.5
 
 Shared = tuple[str, ...]
 
@@ -42,7 +44,8 @@ def same_orders(texts: Sequence[PaperText], told: ToldWords) -> Mapping[tuple[st
     found: dict[tuple[str, str], Shared] = {}
     for one, other in combinations(sorted(orders), 2):
         shared = list(_shared(orders[one], orders[other], told))
-        if len(shared) >= FEWEST_PAIRS:
+        shorter = min(len(orders[one]), len(orders[other]))
+        if len(shared) >= max(FEWEST_PAIRS, SHARE_OF_PAIRS * shorter):
             words = tuple(dict.fromkeys(word for row in shared for word in row))
             for a in asking[one]:
                 for b in asking[other]:
@@ -83,7 +86,7 @@ def _stated(record: str, orders: Sequence[_Order], told: ToldWords) -> Iterator[
             if (
                 text.tells_order
                 and told.texts[text.place].record != record
-                and value >= MOST_OF_STEP * sum(first.values())
-                and second.get(number, 0.0) >= MOST_OF_STEP * sum(then.values())
+                and value >= MOST_OF_STEP * fsum(first.values())
+                and second.get(number, 0.0) >= MOST_OF_STEP * fsum(then.values())
             ):
                 yield told.texts[text.place].name, as_written(order.text, text.words)

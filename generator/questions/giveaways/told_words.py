@@ -4,6 +4,7 @@ import re
 from collections import defaultdict
 from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
+from math import fsum
 from typing import Literal
 
 from generator.questions.giveaways.told_text import PaperText
@@ -53,15 +54,16 @@ class ToldWords:
 
     def mass(self, words: Iterable[str]) -> float:
         """Give the weight of some words together; rare ones weigh most."""
-        return sum(self._weight.get(word, 0.0) for word in words)
+        # exactly rounded, so that no order of the words moves the last digit
+        return fsum(self._weight.get(word, 0.0) for word in words)
 
     def sums(self, worth: Mapping[str, float]) -> Mapping[int, float]:
         """Give for each text that has any of some words what they are worth together."""
-        found: dict[int, float] = defaultdict(float)
+        found: dict[int, list[float]] = defaultdict(list)
         for word, value in worth.items():
             for number in self._where.get(word, ()):
-                found[number] += value
-        return found
+                found[number].append(value)
+        return {number: fsum(found[number]) for number in sorted(found)}
 
 
 def _told(place: int, text: PaperText) -> Iterable[Told]:
