@@ -72,9 +72,8 @@ def list_problems(bank: Bank, known: Sequence[Askable]) -> Iterator[Problem]:
 
 def _difference(kept: dict[tuple[str, str], str], now: dict[tuple[str, str], str]) -> str:
     lacks, extra = len(now.keys() - kept.keys()), len(kept.keys() - now.keys())
-    if lacks or extra:
-        return f"it lacks {lacks} and has {extra} too many"
-    return "other words are shared now"
+    told = [f"it lacks {lacks}"] * bool(lacks) + [f"it has {extra} too many"] * bool(extra)
+    return " and ".join(told) or "other words are shared now"
 
 
 def _in_vain(entry: Entry[Giveaways], place: int) -> Problem:
