@@ -85,8 +85,9 @@ def _worth(
     worth = {}
     for word in key:
         share = sum(word in option for option in wrong) / len(wrong) if wrong else 0.0
-        value = told.mass([word]) * (1 - share) * (IN_STEM if word in topic else 1.0)
-        if value > 0:
+        if share < 1:
+            # one wrong option has this word and another one that: only the key has both
+            value = told.mass([word]) * (1 - share / 2) * (IN_STEM if word in topic else 1.0)
             worth[word] = value
     return worth
 
