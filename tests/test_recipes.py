@@ -12,7 +12,7 @@ import pytest
 
 ROOT = Path(__file__).parents[1]
 DEVELOPERS = (ROOT / "DEVELOPERS.md").read_text("utf-8")
-PARTS = ("generator", "question_bank", "course", "mkdocs.yml", "pyproject.toml")
+PARTS = ("generator", "question_bank", "course", "site_theme", "mkdocs.yml", "pyproject.toml")
 
 
 def code_of(recipe: str) -> str:

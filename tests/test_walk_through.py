@@ -9,6 +9,7 @@ from click.testing import CliRunner, Result
 
 from generator.command_line.main import main
 from generator.records import open_records
+from generator.records.painter_topics import TOPICS
 from generator.records.results import all_results
 from tests.filled_table import fill_in
 from tests.printing.pdf_reading import whole_text
@@ -64,6 +65,9 @@ def test_the_readme_leads_from_a_roster_to_a_certificate(shop: Path) -> None:
     text = " ".join(whole_text(certificate.read_bytes()).split())
     for words in ("Apprentice 01", "Painter training", "Trainer 1", "2026-03-02"):
         assert words in text
+    for topic in TOPICS:
+        assert topic.clause in text
+    assert "not observed" not in text and "no question asked" not in text
     assert any("retest" in line for line in said["records due"].output.splitlines())
     assert any((shop / "inspection").iterdir())
 

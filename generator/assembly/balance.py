@@ -29,30 +29,25 @@ class Balance:
     minutes: tuple[Fraction, Fraction]
     met_again: int
 
-    @property
-    def is_at_bound(self) -> bool:
-        """Say whether no choice of questions could repeat fewer."""
-        return self.repeats == self.bound
+    def in_words(self, pass_percent: int, minutes: int) -> str:
+        """Say how the papers came out, in a sentence or two.
 
-    def in_words(self) -> str:
-        """Say how the papers came out, in a sentence or two."""
-        low, high = (f"{float(100 * share):.1f}" for share in self.expected)
-        short, long = (f"{float(minutes):g}" for minutes in self.minutes)
-        lines = [self._repeats_in_words()]
-        lines.append(
-            f"Expected result {_span(low, high)} %, expected time {_span(short, long)} min."
-        )
+        pass_percent, minutes  of the plan
+        """
+        low, high = (f"{float(100 * share):.0f}" for share in self.expected)
+        short, long = (f"{float(time):.0f}" for time in self.minutes)
+        lines = [
+            f"An average apprentice should score about {_span(low, high)} % (pass {pass_percent} %)"
+            f" in {_span(short, long)} of {minutes} minutes."
+        ]
+        if self.most_shared:
+            lines.append(
+                f"Two of these papers share {float(100 * self.overlap):.0f} % of their questions "
+                f"on average, {self.most_shared} at most."
+            )
         if self.met_again:
             lines.append(f"{_times(self.met_again)} a person meets a question again.")
         return " ".join(lines)
-
-    def _repeats_in_words(self) -> str:
-        if self.repeats == 0:
-            return "No question repeats itself between these papers."
-        if self.is_at_bound:
-            return f"{_count(self.repeats)}, the fewest that this bank allows."
-        missed = self.repeats - self.bound
-        return f"{_count(self.repeats)}, {missed} more than counting alone would allow."
 
 
 def balance_of(papers: Papers) -> Balance:
@@ -91,10 +86,6 @@ def _most_shared(papers: Papers) -> int:
 
 def _span(low: str, high: str) -> str:
     return low if low == high else f"{low} to {high}"
-
-
-def _count(repeats: int) -> str:
-    return "1 repeat" if repeats == 1 else f"{repeats} repeats"
 
 
 def _times(count: int) -> str:

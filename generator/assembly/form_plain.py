@@ -12,6 +12,7 @@ CONSTANTS = (
     "1 L spread over 1 m² is 1,000 µm wet",
     "1 US gallon of solids covers 1,604 square feet at 1 mil dry",
     "1 mL of a liquid of density 1 g/mL weighs 1 g",
+    "pi is 3.1416",
 )
 
 

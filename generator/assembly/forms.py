@@ -7,6 +7,7 @@ from generator.assembly.balance import Balance, balance_of
 from generator.assembly.candidates import Choice, choice_for, demand_for
 from generator.assembly.class_questions import ClassQuestions
 from generator.assembly.eligibility import in_places
+from generator.assembly.evened_letters import evened
 from generator.assembly.filling import CannotFill
 from generator.assembly.form import Form, FormQuestion, marks_of
 from generator.assembly.limits import Shortfall, shortfalls
@@ -69,7 +70,7 @@ def assemble(
     shared = _Class(bank, entry, seed, choice, ClassQuestions())
     named = people or ("",) * len(labels)
     forms = tuple(
-        _form(shared, label, person, papers.seats[form])
+        evened(_form(shared, label, person, papers.seats[form]))
         for form, (label, person) in enumerate(zip(labels, named, strict=True))
     )
     return Assembly(forms, balance_of(papers))

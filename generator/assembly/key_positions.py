@@ -26,9 +26,9 @@ class PositionAlarm:
 
     def in_words(self) -> str:
         """Say what was found."""
-        letters = "ABCDEFGH"
-        said = ", ".join(f"{letters[place]} {count}" for place, count in enumerate(self.counts))
-        return f"the keys stand at {said}; chance gives that in {self.chance:.2%} of papers"
+        most = max(self.counts)
+        letter = "ABCDEFGH"[self.counts.index(most)]
+        return f"{letter} is the right answer {most} times of {sum(self.counts)}"
 
 
 def position_alarms(form: Form) -> tuple[PositionAlarm, ...]:

@@ -1,5 +1,6 @@
 """Loads a bank folder: the story of reading on one page."""
 
+from codecs import BOM_UTF8
 from collections.abc import Iterator, Mapping
 from pathlib import Path
 from typing import TypeVar
@@ -93,21 +94,25 @@ class _Reading:
         return (Path(self.folder.name) / path.relative_to(self.folder)).as_posix()
 
     def text(self, path: Path, shown: str) -> str | None:
+        place, reason = Place(shown, 1, 1), ""
         try:
-            return path.read_text("utf-8")
+            # some editors put a mark at the start of a file, which is no part of its text
+            data = path.read_bytes().removeprefix(BOM_UTF8)
+            return data.decode("utf-8").replace("\r\n", "\n").replace("\r", "\n")
         except FileNotFoundError:
-            reason = "is missing"
+            reason = "the file is missing"
         except OSError:
-            reason = "cannot be read"
-        except UnicodeDecodeError:
-            reason = "is not UTF-8 text"
-        place = Place(shown, 1, 1)
-        self.problems.append(Problem(place, "error", "file-unreadable", f"the file {reason}"))
+            reason = "the file cannot be read"
+        except UnicodeDecodeError as error:
+            good = error.object[: error.start].decode("utf-8")
+            place = Place(shown, good.count("\n") + 1, len(good) - good.rfind("\n"))
+            reason = "the file is not UTF-8 text from here on"
+        self.problems.append(Problem(place, "error", "file-unreadable", reason))
         return None
 
     def course(self, folder: Path) -> tuple[tuple[Lesson, ...], tuple[str, ...]]:
         lessons = []
-        for path in sorted(folder.glob("*.md")):
+        for path in sorted(folder.glob("[!.]*.md")):
             shown = f"{folder.name}/{path.name}"
             text = self.text(path, shown)
             if text is None:

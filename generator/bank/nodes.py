@@ -76,6 +76,18 @@ def walk(node: Node, path: Path) -> Iterator[Node]:
         yield node
 
 
+def scalars(node: Node) -> Iterator[ScalarNode]:
+    """Give every piece of text in a node, in the order it was written; names are left out."""
+    if isinstance(node, ScalarNode):
+        yield node
+    elif isinstance(node, ListNode):
+        for item in node.items:
+            yield from scalars(item)
+    elif isinstance(node, MappingNode):
+        for value in node.entries.values():
+            yield from scalars(value)
+
+
 def place_of(node: Node, *path: str | int) -> Place:
     """Give the place of the value at a path, or of the deepest part that exists."""
     return list(walk(node, path))[-1].place

@@ -82,7 +82,9 @@ def _shallow(events: Iterator[yaml.Event]) -> Iterator[yaml.Event]:
 
 
 def _syntax_problem(error: yaml.MarkedYAMLError, path: str) -> Problem:
-    mark = error.problem_mark or error.context_mark
+    # a quote that is never closed is told where it opens, and not at the end of the file
+    unclosed = error.context_mark if "quoted scalar" in (error.context or "") else None
+    mark = unclosed or error.problem_mark or error.context_mark
     place = Place(path, mark.line + 1, mark.column + 1) if mark else Place(path, 1, 1)
     said = " ".join(part for part in (error.context, error.problem) if part)
     hint = "text that holds ': ' or ' #', or starts with a sign such as { or *, needs quotes"

@@ -7,7 +7,8 @@ import click
 from generator.assembly import build_forms, form_as_plain, shortages
 from generator.bank import Bank
 from generator.command_line.papers import PaperSettings, paper_files
-from generator.command_line.project import Project, find_project, sound_bank, stop_with
+from generator.command_line.project import Project, find_project, sound, stop_with
+from generator.command_line.whole_project import whole_project
 from generator.command_line.writing import replace_folder, write_files
 from generator.printing import PrintingRefused
 
@@ -27,7 +28,7 @@ def build(single_file: bool) -> None:
     from generator.website.single_file import ONE_FILE
 
     project = find_project()
-    bank = sound_bank(project)
+    bank = sound(project, *whole_project(project))
     papers = _specimen(project, bank)
     config = project.root / "mkdocs.yml"
     try:

@@ -6,9 +6,9 @@ import click
 
 from generator.bank.counts import bank_figures
 from generator.bank.schemas import record_schemas
-from generator.command_line.blueprints import blueprint_problems
 from generator.command_line.giveaways import write_list
-from generator.command_line.project import counted, find_project, read_and_check
+from generator.command_line.project import counted, find_project
+from generator.command_line.whole_project import whole_project
 from generator.command_line.writing import write_files
 from generator.diagnostics import as_annotations, as_json, as_text, has_errors
 
@@ -39,9 +39,7 @@ def check(form: str, notes: bool, write_schemas: bool, write_giveaways: bool) ->
         write_files(project.bank / "schemas", schemas)
     if write_giveaways:
         write_list(project)
-    bank, problems = read_and_check(project)
-    if bank is not None:
-        problems = (*problems, *blueprint_problems(bank, problems))
+    bank, problems = whole_project(project)
     figures = bank_figures(bank) if bank else {"counts": {}, "coverage": {}}
     shown = [p for p in problems if notes or p.severity != "note" or form == "json"]
     if form == "json":

@@ -5,6 +5,7 @@ from typing import Any
 
 import click
 
+from generator.command_line.asking import confirmed
 from generator.command_line.clock import now
 from generator.command_line.correct_words import appeal_text
 from generator.command_line.records_desk import issued_records
@@ -73,8 +74,8 @@ def correct(
         if dry_run:
             click.echo("nothing was kept")
             return
-        if not yes and not click.confirm("Keep this correction?", err=True):
-            raise click.ClickException("nothing was kept")
+        if not yes and not confirmed("Keep this correction?"):
+            raise click.ClickException("nothing was kept; to keep it, answer y or add --yes")
         correction = Correction(asked["id"], change, reason, by)
         number, done = correct_and_mark_again(connection, issue, correction, now())
         if done != appeal:

@@ -2,15 +2,15 @@
 
 from collections.abc import Iterator, Mapping
 
-from generator.command_line.mark_words import mark_words
+from generator.command_line.mark_words import mark_words, marks_shown
 from generator.command_line.project import counted
 from generator.marking.corrected_key import Effect
-from generator.quantities import short_number
 from generator.records.appeals import Appeal, MarkedAgain
 from generator.records.marked import VERDICT_WORDS, Marked
 
 _STAYS: Mapping[Effect, str] = {
     "other numbers": "asks it with other numbers and stays as it is",
+    "another step": "asks about another step and stays as it is",
     "no such option": "does not have every option that is named and stays as it is",
 }
 
@@ -37,4 +37,4 @@ def _moved(again: MarkedAgain) -> str:
 
 
 def _before(marked: Marked) -> str:
-    return f"{short_number(marked.points)} of {marked.most} marks, {VERDICT_WORDS[marked.verdict]}"
+    return f"{marks_shown(marked.points)} of {marked.most} marks, {VERDICT_WORDS[marked.verdict]}"

@@ -6,13 +6,14 @@ import sys
 import click
 
 from generator.command_line.project import find_project, sound_bank
+from generator.command_line.seeds import Seed
 from generator.diagnostics import did_you_mean
 from generator.questions import Plain, as_plain, askables
 
 
 @click.command()
 @click.argument("item")
-@click.option("--seed", default="1", help="Any text; the same seed gives the same question.")
+@click.option("--seed", default="1", type=Seed(), help="The same seed gives the same question.")
 @click.option("--format", "form", type=click.Choice(["text", "json"]), default="text")
 def draw(item: str, seed: str, form: str) -> None:
     """Draw one question and show it with its key and working.

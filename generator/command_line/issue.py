@@ -13,9 +13,12 @@ from generator.command_line.papers import PaperSettings
 from generator.command_line.project import bank_hash, find_project, sound_bank
 from generator.command_line.records_desk import records_here
 from generator.command_line.rosters import people_of
+from generator.command_line.seeds import Seed
 from generator.diagnostics import did_you_mean
 from generator.printing import PaperSize
+from generator.records.erased_codes import refuse_erased
 from generator.records.issued_before import same_request
+from generator.records.issues import issue_of
 
 MOST_FORMS = 200
 
@@ -28,7 +31,7 @@ MOST_FORMS = 200
     type=click.Path(exists=True, dir_okay=False, path_type=Path),
     help="A table with the column code, and name where wanted: a form for each person.",
 )
-@click.option("--seed", required=True, help="Any text; the same seed gives the same papers.")
+@click.option("--seed", type=Seed(), help="Any text; the same seed gives the same papers.")
 @click.option("--paper", type=click.Choice(["A4", "letter"]), default="A4", help="Paper size.")
 @click.option("--large-print", is_flag=True, help="Set the text in 18 pt.")
 @click.option("--on-screen", is_flag=True, help="Add a page for each form to answer on a screen.")
@@ -36,7 +39,7 @@ def issue(
     blueprint: str,
     forms: int | None,
     roster: Path | None,
-    seed: str,
+    seed: str | None,
     paper: str,
     large_print: bool,
     on_screen: bool,
@@ -48,6 +51,11 @@ def issue(
     The same plan, seed and people give the papers that were issued before, and no new ones.
     Their answers are marked with guidecoat mark.
     """
+    if seed is None:
+        raise click.UsageError(
+            "say --seed with a word of your own, such as spring: the numbers are drawn from it, "
+            "and the same word gives the same papers again"
+        )
     if forms and roster:
         raise click.UsageError("give --forms or --roster, not both; a roster has a form a person")
     project = find_project()
@@ -58,19 +66,29 @@ def issue(
     labels = form_labels(len(people) or forms or 1)
     request = Request(blueprint, seed, labels, people, settings)
     with records_here() as (connection, _):
+        refuse_erased(connection, (person.code for person in people))
         finish_pending(project, connection)
+        day = ""
         number = same_request(connection, blueprint, seed, bank_hash(project), request.seats)
         if number is None:
             number, written = new_issue(project, bank, connection, request)
             click.echo(f"issue {number} is in the records", err=True)
         else:
             written = print_again(project, connection, number, settings)
-            click.echo(f"issue {number} has these papers already; written again", err=True)
+            day = issue_of(connection, number).issued[:10]
     for path in written:
         click.echo(path.relative_to(project.root))
+    if day:
+        # last, where it is read: nobody notices one line above a hundred names of files
+        click.echo(
+            f"NO NEW PAPERS: these are the papers of issue {number}, made on {day}, written again. "
+            "For new ones take another --seed.",
+            err=True,
+        )
 
 
 def _refuse_unknown(bank: Bank, blueprint: str) -> None:
     if blueprint not in bank.blueprints:
-        hint = did_you_mean(blueprint, bank.blueprints) or ", ".join(bank.blueprints)
-        raise click.UsageError(f"there is no blueprint '{blueprint}'; {hint}")
+        near = did_you_mean(blueprint, bank.blueprints)
+        hint = f"; {near}" if near else f". The papers are: {', '.join(sorted(bank.blueprints))}"
+        raise click.UsageError(f"no paper is called '{blueprint}'{hint}")

@@ -1,9 +1,13 @@
 """The console command `guidecoat`."""
 
 import errno
+import io
+import sys
+from pathlib import Path
 from typing import Any
 
 import click
+from jinja2 import TemplateError
 
 from generator.command_line.analyse import analyse
 from generator.command_line.build import build
@@ -24,15 +28,47 @@ from generator.questions import NothingToDraw
 class _PlainSpeaking(click.Group):
     """Says in one sentence what the machine or the bank would not do."""
 
+    def main(self, *args: Any, **kwargs: Any) -> Any:
+        for stream in (sys.stdout, sys.stderr):
+            # a redirected output may be unable to write a sign such as ≈
+            if isinstance(stream, io.TextIOWrapper):
+                stream.reconfigure(errors="backslashreplace")
+        return super().main(*args, **kwargs)
+
+    def parse_args(self, ctx: click.Context, args: list[str]) -> list[str]:
+        for argument in args:
+            if not _is_text(argument) and not Path(argument).exists():
+                shown = argument.encode("utf-8", "replace").decode("utf-8")
+                raise click.UsageError(f"'{shown}' is not UTF-8 text", ctx)
+        return super().parse_args(ctx, args)
+
     def invoke(self, ctx: click.Context) -> Any:
+        if sys.flags.optimize > 1:
+            raise click.ClickException(
+                "Python runs with -OO, which takes away what each relation says of its limits; "
+                "run it without"
+            )
         try:
             return super().invoke(ctx)
         except (NothingToDraw, PrintingRefused) as error:
             raise click.ClickException(str(error)) from error
+        except TemplateError as error:
+            raise click.ClickException(f"a template of the theme: {error.message}") from error
         except OSError as error:
             if error.errno == errno.EPIPE:
                 raise
-            raise click.ClickException(f"{error.filename}: {error.strerror}") from error
+            said = error.strerror or str(error)
+            raise click.ClickException(
+                f"{error.filename}: {said}" if error.filename else said
+            ) from error
+
+
+def _is_text(argument: str) -> bool:
+    try:
+        argument.encode("utf-8")
+    except UnicodeEncodeError:
+        return False
+    return True
 
 
 @click.group(cls=_PlainSpeaking, context_settings={"help_option_names": ["-h", "--help"]})

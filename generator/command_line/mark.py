@@ -1,11 +1,13 @@
 """`guidecoat mark`."""
 
 import sys
+from collections.abc import Sequence
+from datetime import date
 from pathlib import Path
 
 import click
 
-from generator.command_line.clock import now
+from generator.command_line.clock import Day, now
 from generator.command_line.mark_entry import entered_by_hand
 from generator.command_line.mark_files import is_page_file, read_files, source_line
 from generator.command_line.mark_words import outcome_json, outcome_text
@@ -14,6 +16,7 @@ from generator.command_line.records_desk import issued_records
 from generator.diagnostics import as_text
 from generator.marking.issued_answers import FormAnswers
 from generator.records import Records
+from generator.records.corrected_forms import issued_forms
 from generator.records.entering import mark_and_keep
 
 
@@ -22,9 +25,15 @@ from generator.records.entering import mark_and_keep
 @click.option("--form", "form_id", help="Enter one paper here: the id that stands on it.")
 @click.option("--person", default="", help="Whose paper it is, where the form names nobody.")
 @click.option("--marker", default="", help="Code of who marks.")
+@click.option("--sat", type=Day(), help="Day of the sitting, where it is not today: 2026-03-01.")
 @click.option("--format", "form", type=click.Choice(["text", "json"]), default="text")
 def mark(
-    responses: tuple[Path, ...], form_id: str | None, person: str, marker: str, form: str
+    responses: tuple[Path, ...],
+    form_id: str | None,
+    person: str,
+    marker: str,
+    sat: date | None,
+    form: str,
 ) -> None:
     """Mark answers and keep them with their marks.
 
@@ -46,7 +55,8 @@ def mark(
 
     A table that does not match what was issued is refused as a whole, with the place of each
     problem. Written answers may be marked later: a row with nothing but their marks completes the
-    answers that are kept. With --form the answers are asked for one by one.
+    answers that are kept. With --form the answers are asked for one by one. Reports and
+    certificates show the day of marking, or the day of --sat.
     """
     if bool(responses) == bool(form_id):
         raise click.UsageError("name files with answers, or one paper with --form")
@@ -59,8 +69,19 @@ def mark(
             answers = entered_by_hand(connection, form_id, person)
         else:
             answers, empty = _from_files(connection, responses, person)
-        outcome = mark_and_keep(connection, answers, now(), marker)
-    click.echo((outcome_json if form == "json" else outcome_text)(outcome, empty))
+        day = sat.isoformat() if sat else ""
+        outcome = mark_and_keep(connection, answers, now(), marker, day)
+        seats = _seats(connection, empty)
+    click.echo(outcome_json(outcome, empty) if form == "json" else outcome_text(outcome, seats))
+
+
+def _seats(connection: Records, form_ids: Sequence[str]) -> list[str]:
+    """Give label, person and id of forms."""
+    forms = issued_forms(connection, form_ids)
+    return [
+        f"form {found.label} ({', '.join(filter(None, (found.person, form_id)))})"
+        for form_id, found in forms.items()
+    ]
 
 
 def _from_files(

@@ -9,6 +9,7 @@ from typing import Any
 
 import click
 
+from generator.command_line.asking import confirmed
 from generator.command_line.mark_files import known_of
 from generator.command_line.mark_words import paper_lines
 from generator.diagnostics import Place, Problem
@@ -49,12 +50,13 @@ def entered_by_hand(connection: Records, form_id: str, person: str) -> list[Form
         raise _refusal(unknown_form(Cell(form_id, _HERE), known))
     code = _person(person, form, known)
     click.echo(f"form {form['form']}, {form['title']}{f', {code}' if code else ''}", err=True)
-    click.echo(f"empty is blank, {ILLEGIBLE} cannot be read, {BACK} goes back", err=True)
+    ways = f"Enter = no answer, {ILLEGIBLE} = cannot read it, {BACK} = previous question"
+    click.echo(ways, err=True)
     try:
         answers = FormAnswers(plain_id, code, _Entry(form).ask(), _HERE)
         for line in paper_lines(marked_papers(connection, [answers])[0]):
             click.echo(line, err=True)
-        sure = click.confirm("Keep these answers?", err=True)
+        sure = confirmed("Keep these answers?")
     except click.Abort as end:
         raise click.ClickException("the answers ended too early; nothing was kept") from end
     if not sure:

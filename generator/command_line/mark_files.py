@@ -2,6 +2,7 @@
 
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, field, replace
+from functools import partial
 from pathlib import Path
 
 from generator.command_line.table_files import line_of, text_of
@@ -17,10 +18,11 @@ from generator.marking.issued_answers import (
 )
 from generator.marking.issued_seats import Known, by_halves, person_meant
 from generator.marking.issued_table import plain_form_id
-from generator.marking.spreadsheet import named_cells, read_workbook
+from generator.marking.spreadsheet import named_cells, named_text_cells, read_workbook
 from generator.marking.workbook_parts import MOST_BYTES
 from generator.records import Records
 from generator.records.corrected_forms import issued_forms, voided_forms
+from generator.records.erased_codes import was_erased
 from generator.records.issued_before import ids_of_forms
 from generator.records.people import all_people
 
@@ -75,11 +77,14 @@ def known_of(connection: Records, form_ids: Iterable[str]) -> Known:
     ids = tuple(form_ids)
     forms = issued_forms(connection, ids)
     strange = set(ids) - set(forms)
+    people = all_people(connection)
     return Known(
         {form_id: form.content for form_id, form in forms.items()},
         by_halves(ids_of_forms(connection) if strange else ()),
-        tuple(person.code for person in all_people(connection)),
+        tuple(person.code for person in people),
         voided_forms(connection, strange),
+        {person.name.casefold(): person.code for person in people if person.name},
+        partial(was_erased, connection),
     )
 
 
@@ -103,7 +108,8 @@ def _one_file(connection: Records, file: Path, person: str) -> tuple[IssuedAnswe
     if kind in _PAGES:
         return _page_file(connection, text, path, person)
     rows, problems = read_cells(text, path)
-    return _table(connection, rows, problems, path)
+    found, more = _table(connection, rows, problems, path)
+    return found, named_text_cells(rows, more)
 
 
 def _table(

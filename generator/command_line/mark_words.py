@@ -2,18 +2,22 @@
 
 import json
 from collections.abc import Iterator, Sequence
+from fractions import Fraction
 from typing import Any
 
 from generator.command_line.project import counted
-from generator.marking import FormMark
-from generator.quantities import short_number
+from generator.marking import FormMark, Typed
+from generator.quantities import number_text, round_to_step
 from generator.records.entering import Entered, Outcome
 from generator.records.marked import VERDICT_WORDS
 from generator.records.sittings import Kept
 
 
 def outcome_text(outcome: Outcome, empty: Sequence[str]) -> str:
-    """Say for each form what it came to, and what a person must still look at."""
+    """Say for each form what it came to, and what a person must still look at.
+
+    empty  label, person and id of each form whose row holds no answer
+    """
     lines: list[str] = []
     for issue, kept in outcome.kept.items():
         of_issue = [entered for entered in outcome.entered if entered.issue == issue]
@@ -29,6 +33,7 @@ def kept_words(kept: Kept) -> str:
     words = [f"{kept.new} new"]
     words += [f"{kept.replaced} in place of earlier answers"] if kept.replaced else []
     words += [f"{kept.known} there already"] if kept.known else []
+    words += [f"{kept.dated} there already, with a new day now"] if kept.dated else []
     return ", ".join(words)
 
 
@@ -40,23 +45,43 @@ def paper_lines(entered: Entered) -> Iterator[str]:
     if entered.over:
         yield f"    answered {counted(entered.over, 'minute')} past its time"
     if unread := entered.mark.waiting("illegible"):
-        yield f"    look at the paper: {_questions(unread)} cannot be read"
+        yield f"    look at the paper: {_questions(unread)} cannot be read{_typed(entered, unread)}"
     if unmarked := entered.mark.waiting("written"):
         yield f"    give the marks: {_questions(unmarked)} written, not marked yet"
         for number in unmarked:
             yield from _read_aloud(number, entered.written.get(number, ""))
 
 
+def _typed(entered: Entered, unread: Sequence[int]) -> str:
+    """Show what was typed where it cannot be read as a number."""
+    typed = ((number, entered.responses.get(number)) for number in unread)
+    shown = [f"{n}: '{_plain_line(r.text)}'" for n, r in typed if isinstance(r, Typed)]
+    return f" ({', '.join(shown)})" if shown else ""
+
+
+def _plain_line(text: str) -> str:
+    return "".join(c if c.isprintable() else " " for c in text)
+
+
 def _read_aloud(number: int, text: str) -> Iterator[str]:
     # what a learner typed must not move the cursor or colour the screen
-    lines = ["".join(c if c.isprintable() else " " for c in line) for line in text.splitlines()]
+    lines = [_plain_line(line) for line in text.splitlines()]
     yield from (f"      {number}: {line}" for line in lines if line.strip())
 
 
 def mark_words(mark: FormMark) -> str:
     """Give marks and verdict, with the must-pass questions that were missed."""
-    words = f"{short_number(mark.points)} of {mark.most} marks, {VERDICT_WORDS[mark.verdict]}"
-    return f"{words} ({_questions(mark.gate_missed)})" if mark.gate_missed else words
+    words = f"{marks_shown(mark.points)} of {mark.most} marks, {VERDICT_WORDS[mark.verdict]}"
+    if not mark.gate_missed:
+        return words
+    words = f"{words} ({_questions(mark.gate_missed)})"
+    few = mark.points < mark.pass_marks
+    return f"{words}, and too few marks: {mark.pass_marks} to pass" if few else words
+
+
+def marks_shown(points: Fraction) -> str:
+    """Write marks with one decimal where they are not whole, half up, as the reports do."""
+    return number_text(round_to_step(points, Fraction(1, 10), "half"))
 
 
 def _questions(numbers: Sequence[int]) -> str:

@@ -17,6 +17,7 @@ from generator.assembly import (
     shortages,
 )
 from generator.bank import Bank
+from generator.bank.records import Blueprint
 from generator.command_line.clock import now
 from generator.command_line.earlier_issues import past_of
 from generator.command_line.issue_papers import settings_kept, write_papers
@@ -28,6 +29,7 @@ from generator.records import Person, Records
 from generator.records.frozen_forms import FrozenForm
 from generator.records.issues import freeze
 from generator.records.people import add_people
+from generator.reports import CourseNames, course_names
 
 Plain = dict[str, Any]
 
@@ -77,7 +79,8 @@ def new_issue(
     except CannotAssemble as error:
         click.echo(f"these papers cannot be made: {error}; nothing was written", err=True)
         sys.exit(1)
-    plain = [form_as_plain(form) for form in built.forms]
+    names = course_names(bank)
+    plain = [_with_titles(form_as_plain(form), names) for form in built.forms]
     files = _set(project, plain, request.settings)
     add_people(connection, request.people, now())
     number = freeze(
@@ -96,8 +99,19 @@ def new_issue(
         versions=versions,
     )
     written = write_papers(project, connection, number, files)
-    _say_how_it_came_out(built, plain)
+    _say_how_it_came_out(built, plain, entry.record)
     return number, written
+
+
+def _with_titles(form: Plain, names: CourseNames) -> Plain:
+    """Add the title of each module and the text of each objective, as they are on the day.
+
+    They come after the id of the form was taken, so that a new wording is no new form.
+    """
+    objectives = {entry["question"]["objective"] for entry in form["questions"]}
+    modules = {entry["question"]["module"] for entry in form["questions"]}
+    titles = {name: names.module(name) for name in sorted(modules)}
+    return {**form, "titles": titles | {name: names.objective(name) for name in sorted(objectives)}}
 
 
 def _set(project: Project, forms: Sequence[Plain], settings: PaperSettings) -> dict[str, bytes]:
@@ -115,10 +129,10 @@ def _watched(forms: Sequence[Any]) -> Iterable[Any]:
         yield from bar
 
 
-def _say_how_it_came_out(built: Assembly, plain: Sequence[Plain]) -> None:
+def _say_how_it_came_out(built: Assembly, plain: Sequence[Plain], plan: Blueprint) -> None:
     for form, sheet in zip(built.forms, plain, strict=True):
         if form.person:
             click.echo(f"form {form.label}, {sheet['form_id']}: {form.person}", err=True)
         for alarm in position_alarms(form):
             click.echo(f"form {form.label}: {alarm.in_words()}", err=True)
-    click.echo(built.balance.in_words(), err=True)
+    click.echo(built.balance.in_words(int(plan.pass_percent), int(plan.minutes)), err=True)

@@ -56,8 +56,8 @@ class Project:
     def read_line(self, path: str, line: int) -> str:
         """Give a line of a file as problems name it, or nothing."""
         try:
-            lines = (self.root / path).read_text("utf-8").splitlines()
-        except (OSError, UnicodeDecodeError):
+            lines = (self.root / path).read_text("utf-8-sig", errors="replace").splitlines()
+        except OSError:
             return ""
         return lines[line - 1] if 0 < line <= len(lines) else ""
 
@@ -94,7 +94,11 @@ def read_and_check(project: Project) -> tuple[Bank | None, tuple[Problem, ...]]:
 
 def sound_bank(project: Project) -> Bank:
     """Give the bank, or show every error and stop with exit 1."""
-    bank, problems = read_and_check(project)
+    return sound(project, *read_and_check(project))
+
+
+def sound(project: Project, bank: Bank | None, problems: Sequence[Problem]) -> Bank:
+    """Give the bank where no problem is an error, or show every error and stop with exit 1."""
     errors = [problem for problem in problems if problem.severity == "error"]
     if bank is None or has_errors(problems):
         stop_with(project, errors)

@@ -7,6 +7,7 @@ from generator.command_line.records_dates import date_command, due
 from generator.command_line.records_file import backup, check, retention
 from generator.command_line.records_going_out import erase, export, pack
 from generator.command_line.records_issues import again, issues, void
+from generator.command_line.records_mending import show, take_out_command
 from generator.command_line.records_people import people
 from generator.command_line.records_practice import observe, sheet
 
@@ -22,6 +23,7 @@ def records() -> None:
     """
 
 
-_COMMANDS = (issues, again, void, people, observe, sheet, date_command, due, certificate, pack)
-for command in (*_COMMANDS, export, erase, backup, check, retention):
+_KEPT = (issues, again, void, people, show, observe, sheet, date_command, due, take_out_command)
+_GOING_OUT = (certificate, pack, export, erase)
+for command in (*_KEPT, *_GOING_OUT, backup, check, retention):
     records.add_command(command)

@@ -6,7 +6,9 @@ from pathlib import Path
 
 import click
 
-from generator.command_line.project import counted, find_project
+from generator.command_line.leftovers import leftovers
+from generator.command_line.private_targets import off_the_site
+from generator.command_line.project import Project, counted, find_project
 from generator.command_line.records_desk import records_folder, records_here
 from generator.records.backup import back_up
 from generator.records.database import OTHERS, integrity_problems
@@ -23,8 +25,8 @@ def backup(file: Path) -> None:
     To go back to it, put it in the place of records/training_records.sqlite and delete the files
     beside that with -wal and -shm at the end.
     """
-    with records_here() as (connection, _):
-        size = back_up(connection, file)
+    with records_here() as (connection, project):
+        size = back_up(connection, off_the_site(project, file))
     click.echo(f"{file.as_posix()}: {size / 1e6:.1f} MB")
 
 
@@ -35,11 +37,28 @@ def check() -> None:
     Example: guidecoat records check
     """
     with records_here() as (connection, project):
-        problems = [*integrity_problems(connection), *_open_doors(records_folder(project))]
+        problems = [
+            *integrity_problems(connection),
+            *_open_doors(records_folder(project)),
+            *_left_behind(project),
+        ]
     for problem in problems:
         click.echo(problem, err=True)
     click.echo("the records are whole" if not problems else counted(len(problems), "problem"))
     sys.exit(1 if problems else 0)
+
+
+def _left_behind(project: Project) -> Iterator[str]:
+    """Name what a command that was stopped left; it may hold keys, or what is about people."""
+    folders = (project.root, project.printed, *_below(records_folder(project)))
+    for path in (left for folder in folders for left in leftovers(folder)):
+        name = path.relative_to(project.root).as_posix()
+        yield f"{name} was left by a command that was stopped; delete it once no other one runs"
+
+
+def _below(folder: Path) -> Iterator[Path]:
+    yield folder
+    yield from (path for path in sorted(folder.iterdir()) if path.is_dir())
 
 
 def _open_doors(folder: Path) -> Iterator[str]:

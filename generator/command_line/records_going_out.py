@@ -7,8 +7,10 @@ from pathlib import Path
 
 import click
 
+from generator.command_line.asking import ask_first
 from generator.command_line.clock import now, today
 from generator.command_line.private_files import write_private, write_private_folder
+from generator.command_line.private_targets import new_file, off_the_site
 from generator.command_line.records_certificate import set_certificate
 from generator.command_line.records_desk import (
     certificate_file,
@@ -16,6 +18,7 @@ from generator.command_line.records_desk import (
     on_a_day,
     records_here,
 )
+from generator.records.at_stake import stake_of_person
 from generator.records.certificates import all_certificates
 from generator.records.erase import Erased, erase_person
 from generator.records.inspector_pack import pack_tables
@@ -38,6 +41,7 @@ def pack(folder: Path, pdf: bool, on: date | None) -> None:
     only; it holds codes and names, so hand it on with care.
     """
     with records_here() as (connection, project):
+        off_the_site(project, folder)
         contents = dict(pack_tables(connection, on or today()))
         kept = tuple(all_certificates(connection)) if pdf else ()
         with click.progressbar(
@@ -45,14 +49,18 @@ def pack(folder: Path, pdf: bool, on: date | None) -> None:
         ) as each:
             for found in each:
                 name = certificate_file(project, found.number).name
-                contents[name] = set_certificate(project, found, "a4")
+                try:
+                    contents[name] = set_certificate(project, found, "a4")
+                except click.ClickException as refused:
+                    # one that cannot be set must not keep the others from the inspector
+                    click.echo(f"certificate {found.number} is left out: {refused}", err=True)
         write_private_folder(folder, contents)
     click.echo(f"{folder.as_posix()}: {len(contents)} files")
 
 
 @click.command()
 @click.argument("person")
-@click.option("--to", "target", type=_PATH, help="File to write; else one in records/exports/.")
+@click.option("--to", "target", type=_PATH, help="A new file; else one in records/exports/.")
 def export(person: str, target: Path | None) -> None:
     """Write everything the records hold about a person, for that person.
 
@@ -60,7 +68,8 @@ def export(person: str, target: Path | None) -> None:
     """
     with records_here() as (connection, project):
         plain = export_person(connection, person)
-        path = target or export_file(project, person_id(connection, person))
+        own = export_file(project, person_id(connection, person))
+        path = new_file(project, target) if target else own
     text = json.dumps(plain, ensure_ascii=False, indent=1) + "\n"
     write_private(path, text.encode("utf-8"))
     click.echo(path.relative_to(project.root) if target is None else path)
@@ -68,19 +77,20 @@ def export(person: str, target: Path | None) -> None:
 
 @click.command()
 @click.argument("person")
-@click.option("--yes", is_flag=True, help="Needed, as nothing brings the records back.")
+@click.option("--yes", is_flag=True, help="Do not ask first.")
 def erase(person: str, yes: bool) -> None:
     """Take a person out of the records for good.
 
-    Example: guidecoat records erase "Apprentice 01" --yes
+    Example: guidecoat records erase "Apprentice 01"
 
-    Observations, dates and certificates go; marks stay without the person, for statistics. Look
-    at 'guidecoat records retention' first: a rule may ask you to keep them.
+    It says first what goes. Observations, dates and certificates go; marks stay without the
+    person, for statistics; of the code a fingerprint stays, so that no old roster brings it back.
+    Look at 'guidecoat records retention' first: a rule may ask you to keep them.
     """
     with records_here() as (connection, project):
         number = person_id(connection, person)
-        if not yes:
-            raise click.UsageError("nothing brings the records back; say --yes to erase")
+        stakes = f"you are about to erase '{person}': {stake_of_person(connection, person)}"
+        ask_first(stakes, "Nothing brings it back. Erase?", yes)
         erased = erase_person(connection, person, now())
         files = [certificate_file(project, n) for n in (*erased.certificates, *erased.reprint)]
         for path in (*files, export_file(project, number)):

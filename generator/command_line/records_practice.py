@@ -14,6 +14,7 @@ from generator.command_line.writing import write_files
 from generator.diagnostics import did_you_mean
 from generator.printing import PaperSize, PrintingRefused, observation_sheet
 from generator.records import RecordsRefused
+from generator.records.amending import replace_observation
 from generator.records.observations import Observation, observed_steps
 from generator.records.observations import observe as keep_observation
 from generator.records.observed_steps import seen_of, sheet_steps
@@ -27,6 +28,10 @@ from generator.records.observed_steps import seen_of, sheet_steps
 @click.option("--date", "day", type=Day(), required=True, help="Day of the work: 2026-03-01.")
 @click.option("--job", default="", help="Vehicle or panel, and job number.")
 @click.option("--note", default="", help="Note and next step.")
+@click.option(
+    "--instead-of", "earlier", type=click.IntRange(1), help="Number of the one it corrects."
+)
+@click.option("--reason", default="", help="Why it is corrected; it is kept.")
 @on_a_day
 def observe(
     person: str,
@@ -36,14 +41,19 @@ def observe(
     day: date,
     job: str,
     note: str,
+    earlier: int | None,
+    reason: str,
     on: date | None,
 ) -> None:
     """Record what somebody saw a person do, step by step.
 
     Example: guidecoat records observe A1 mix_filler --observer T1 --date 2026-03-01 key_bed=yes
 
-    The sheet shows the name of each step; a step that is not named was not seen.
+    The sheet shows the name of each step; a step that is not named was not seen. A wrong entry is
+    corrected with --instead-of and its number; what it was stays in the records with --reason.
     """
+    if (earlier is None) != (not reason):
+        raise click.UsageError("--instead-of and --reason go together")
     if day > (on or today()):
         raise click.UsageError(f"{day.isoformat()} is still to come; give the day of the work")
     found = _procedure(readable_bank(find_project()), procedure)
@@ -63,7 +73,10 @@ def observe(
         note=note,
     )
     with records_here() as (connection, _):
-        number = keep_observation(connection, observation, now())
+        if earlier is None:
+            number = keep_observation(connection, observation, now())
+        else:
+            number = replace_observation(connection, earlier, observation, reason, now())
     click.echo(f"observation {number}: {found.title}: {observation.in_words}")
 
 
@@ -78,7 +91,8 @@ def sheet(procedure: str | None, every: bool, paper: str, large_print: bool) -> 
     Example: guidecoat records sheet mix_filler
     """
     if every == (procedure is not None):
-        raise click.UsageError("name one procedure, or say --all")
+        listed = ", ".join(sorted(readable_bank(find_project()).procedures))
+        raise click.UsageError(f"name one procedure, or say --all; the procedures: {listed}")
     project = find_project()
     bank = readable_bank(project)
     names = sorted(bank.procedures) if procedure is None else [procedure]

@@ -9,6 +9,7 @@ import click
 
 from generator.command_line.clock import today
 from generator.command_line.private_files import write_private_files
+from generator.command_line.private_targets import off_the_site
 from generator.command_line.project import Project
 from generator.command_line.records_desk import on_a_day, readable_bank, records_here
 from generator.command_line.report_files import Document, Wanted, report_files
@@ -44,7 +45,7 @@ def report(
 
     Without an option: a page for each person, and one for the class. They lie in
     printed/issue-3/reports/, readable by their owner only; file names hold the form's label and
-    never a person. --profile shows, task by task, what was shown on paper, what needs watching and
+    never a person. --profile shows, task by task, what was right on paper, what needs watching and
     which sheets and dates are missing in the records.
     """
     if person is not None and label is not None:
@@ -54,6 +55,7 @@ def report(
     wanted = Wanted(person, label, of_class, profiles, large_print)
     with records_here() as (connection, project):
         folder = (output or project.issue_folder(number) / "reports").resolve()
+        off_the_site(project, output or folder)
         bank = readable_bank(project)
         day = on or today()
         files = report_files(

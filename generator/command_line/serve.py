@@ -2,7 +2,7 @@
 
 import click
 
-from generator.command_line.project import find_project
+from generator.command_line.project import find_project, stop_with
 
 
 @click.command()
@@ -13,8 +13,16 @@ def serve(address: str) -> None:
     Example: guidecoat serve --address 127.0.0.1:8010
     """
     from generator.website.engine import preview
+    from generator.website.settings import settings_problems
 
     host, _, port = address.rpartition(":")
     if not host or not port.isdigit():
         raise click.UsageError(f"'{address}' is not host:port, such as 127.0.0.1:8000")
-    preview(find_project().root / "mkdocs.yml", address)
+    if host not in ("127.0.0.1", "localhost", "[::1]"):
+        click.echo(f"everybody who reaches {address} can read this preview", err=True)
+    project = find_project()
+    settings = project.root / "mkdocs.yml"
+    problems = settings_problems(settings)
+    if problems:
+        stop_with(project, problems)
+    preview(settings, address)

@@ -6,7 +6,7 @@ Imports nothing of ours. Files: place, problem, suggestion, report, validity.
 from generator.diagnostics.place import Place
 from generator.diagnostics.problem import Problem, Severity, has_errors, sorted_problems
 from generator.diagnostics.report import as_annotations, as_json, as_records, as_text
-from generator.diagnostics.suggestion import did_you_mean, nearest_name
+from generator.diagnostics.suggestion import did_you_mean, nearest_code, nearest_name
 from generator.diagnostics.validity import OutsideValidity
 
 __all__ = [
@@ -20,6 +20,7 @@ __all__ = [
     "as_text",
     "did_you_mean",
     "has_errors",
+    "nearest_code",
     "nearest_name",
     "sorted_problems",
 ]

@@ -6,6 +6,9 @@ from collections.abc import Callable, Mapping, Sequence
 from generator.diagnostics.problem import Problem
 
 ReadLine = Callable[[str, int], str]
+# as much of a source line as a terminal shows, the more of it before the fault
+WIDEST = 160
+BEFORE = 100
 
 
 def as_text(problems: Sequence[Problem], read_line: ReadLine) -> str:
@@ -17,11 +20,22 @@ def _one_as_text(problem: Problem, read_line: ReadLine) -> str:
     lines = [f"{problem.place}: {problem.severity}: {problem.message} [{problem.rule}]"]
     source = read_line(problem.place.path, problem.place.line)
     if source.strip():
-        lead = "".join("\t" if c == "\t" else " " for c in source[: problem.place.column - 1])
-        lines += [f"    {source}", f"    {lead}^"]
+        shown, column = _window(source, problem.place.column - 1)
+        lead = "".join("\t" if c == "\t" else " " for c in shown[:column])
+        lines += [f"    {shown}", f"    {lead}^"]
     if problem.hint:
         lines.append(f"    hint: {problem.hint}")
     return "\n".join(lines)
+
+
+def _window(source: str, column: int) -> tuple[str, int]:
+    """Give the part of a long line around a column, and the column in it."""
+    if len(source) <= WIDEST:
+        return source, column
+    start = max(0, min(column, len(source)) - BEFORE)
+    end = start + WIDEST
+    before, after = "\u2026" if start else "", "\u2026" if end < len(source) else ""
+    return f"{before}{source[start:end]}{after}", min(column, len(source)) - start + len(before)
 
 
 def as_records(problems: Sequence[Problem]) -> list[dict[str, object]]:

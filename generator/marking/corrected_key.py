@@ -15,7 +15,7 @@ from generator.marking.response import CannotMark
 from generator.quantities import number_text
 
 Plain = Mapping[str, Any]
-Effect = Literal["changed", "other numbers", "no such option", "not asked"]
+Effect = Literal["changed", "other numbers", "another step", "no such option", "not asked"]
 ACCEPTED = "Accepted: the key of this question was corrected."
 NO_LONGER = "No longer right: the key of this question was corrected."
 _ASKED = ("stem", "sheet", "table")
@@ -77,7 +77,7 @@ def _effect(question: Plain, change: Plain) -> Effect:
     if change["change"] == "leave_out":
         return "changed"
     if _asked(question)["asked"] != change["asked"]:
-        return "other numbers"
+        return "other numbers" if question["kind"] == "numeric" else "another step"
     if change["change"] == "accept_number":
         return "changed"
     there = {option["text"] for option in question["key"]["options"]}

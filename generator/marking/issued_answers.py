@@ -8,6 +8,7 @@ from generator.diagnostics import Place, Problem, has_errors
 from generator.marking.csv_cells import Cell, Row
 from generator.marking.form_marking import mark_form
 from generator.marking.issued_cells import CellRefused, doubts_about, read_answer
+from generator.marking.issued_header import header_problems
 from generator.marking.issued_seats import (
     Known,
     label_problems,
@@ -15,7 +16,7 @@ from generator.marking.issued_seats import (
     person_problems,
     unknown_form,
 )
-from generator.marking.issued_table import COLUMNS, header, plain_form_id
+from generator.marking.issued_table import COLUMNS, plain_form_id
 from generator.marking.response import CannotMark, Response
 from generator.marking.table_problems import error, width_problems
 
@@ -59,7 +60,7 @@ def read_issued(rows: Sequence[Row], path: str, known: Known) -> tuple[IssuedAns
 
     Gives every problem of every row at once; with any error among them no answer is given.
     """
-    problems = list(_shape_problems(rows, path))
+    problems = list(_shape_problems(rows, path, known))
     if has_errors(problems):
         return IssuedAnswers(), tuple(problems)
     columns = sum(bool(cell.text) for cell in rows[0]) - len(COLUMNS)
@@ -72,22 +73,11 @@ def read_issued(rows: Sequence[Row], path: str, known: Known) -> tuple[IssuedAns
     return (IssuedAnswers() if has_errors(problems) else found), tuple(problems)
 
 
-def _shape_problems(rows: Sequence[Row], path: str) -> Iterator[Problem]:
-    if not rows:
-        yield error(Place(path, 1, 1), "issued-header", "this table is empty")
-        return
-    given = [cell.text for cell in rows[0]]
-    while given and not given[-1]:
-        given.pop()
-    wanted = header(max(len(given) - len(COLUMNS), 1))
-    if len(given) < len(wanted):
-        message = f"the header ends too early: {','.join(wanted)},... is expected"
-        yield error(rows[0][0].place, "issued-header", message)
-    for cell, name in zip(rows[0], wanted, strict=False):
-        if cell.text.casefold() != name:
-            message = f"this column is '{name}' in the table as it was issued, not '{cell.text}'"
-            yield error(cell.place, "issued-header", message)
-    yield from width_problems(rows)
+def _shape_problems(rows: Sequence[Row], path: str, known: Known) -> Iterator[Problem]:
+    named = (known.forms[form_id] for form_id in form_ids_of(rows) if form_id in known.forms)
+    yield from header_problems(rows, path, max((len(f["questions"]) for f in named), default=0))
+    if rows:
+        yield from width_problems(rows)
 
 
 @dataclass(slots=True)

@@ -26,6 +26,16 @@ ILLEGIBLE, BLANK = "?", "blank"
 # two options marked where one answer is asked for: said on purpose, not typed by mistake
 BOTH = "+"
 LONGEST_CELL = 200
+# what people type where nothing was answered; read letter by letter it would be options
+_NO_ANSWER = ("NONE", "NA", "NIL", "NULL", "NO", "NOANSWER")
+_MONTH = "(?:jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)[a-z]*"
+# what spreadsheets show in place of answers such as 1-2, 1/2 or 3.4
+_DATE = re.compile(
+    rf"[0-9]{{1,2}}[-/. ]+{_MONTH}(?:[-/. ]+[0-9]{{2,4}})?|{_MONTH}[-/. ]+[0-9]{{2,4}}"
+    r"|[0-9]{4}-[0-9]{2}-[0-9]{2}.*|[0-9]{1,2}[/.][0-9]{1,2}[/.][0-9]{4}",
+    re.IGNORECASE,
+)
+_JOINING = ("or", "and")
 _BETWEEN = re.compile(r"[\s,;.+&/()>\u2192\u2013\-]+")
 _PAIR = re.compile(r"([0-9]+)\s*[-=:.)]?\s*([A-Z])")
 _PAIRS = re.compile(rf"(?:{_PAIR.pattern}[\s,;]*)+")
@@ -99,20 +109,39 @@ def doubts_about(question: Mapping[str, Any], response: Response) -> str:
 
 def _letters(text: str) -> tuple[str, ...]:
     plain = _BETWEEN.sub("", unicodedata.normalize("NFKC", text)).upper()
+    if plain in _NO_ANSWER:
+        raise CellRefused(
+            "answer-letters",
+            f"'{text}' is no letter of the paper",
+            "leave the cell empty where nothing was answered, or write ? where nobody can read it",
+        )
     if not (plain.isascii() and plain.isalpha()):
-        raise CellRefused("answer-letters", f"'{text}' is not made of letters")
+        raise CellRefused(
+            "answer-letters",
+            f"'{text}' is not made of letters",
+            "write the letters that are marked on the paper, such as B, or A C",
+        )
     return tuple(plain)
 
 
 def _choice(text: str) -> Response:
-    letters = _letters(text)
+    either = [word for word in re.split(r"[\s,;/&+]+", text) if word.casefold() not in _JOINING]
+    letters = _letters(" ".join(either))
+    marked = tuple(dict.fromkeys(letters))
     if len(letters) > 1 and BOTH not in text:
         raise CellRefused(
-            "two-letters",
-            f"this question takes one letter, not '{text}'",
-            f"where the paper itself has two options marked, write {BOTH.join(letters[:2])}",
+            "two-letters", f"this question takes one letter, not '{text}'", _one_of(marked, text)
         )
     return Chosen(_each_once(letters))
+
+
+def _one_of(marked: tuple[str, ...], text: str) -> str:
+    """Say what to write for a cell with several letters; nothing is guessed from a word."""
+    if len(marked) == 1:
+        return f"write {marked[0]}"
+    if len(marked) == 2 and len(_BETWEEN.sub("", text)) <= len("AorB"):
+        return f"where the paper itself has two options marked, write {BOTH.join(marked)}"
+    return "write the one letter that is marked on the paper, or ? where nobody can read it"
 
 
 def _several(text: str) -> Response:
@@ -150,10 +179,20 @@ def _written(text: str) -> Response:
     return Awarded(tuple(int(number) for number in re.findall("[0-9]+", text)))
 
 
+def _number(text: str) -> Response:
+    if _DATE.fullmatch(text):
+        raise CellRefused(
+            "spreadsheet-date",
+            f"'{text}' is a date that the spreadsheet made of a number",
+            "set the column to Text and type the answer again",
+        )
+    return Typed(text)
+
+
 _READERS: Mapping[str, Callable[[str], Response]] = {
     "choice": _choice,
     "multiple_response": _several,
-    "numeric": Typed,
+    "numeric": _number,
     "order": _order,
     "match": _match,
     "written": _written,

@@ -1,17 +1,23 @@
 """What the first cells of a row must say: which form was issued, and whose it is."""
 
 from collections import defaultdict
-from collections.abc import Collection, Iterable, Iterator, Mapping, Sequence
+from collections.abc import Callable, Collection, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 from typing import Any
 
-from generator.diagnostics import Problem, did_you_mean
+from generator.diagnostics import Problem, nearest_code
 from generator.marking.csv_cells import Cell
 from generator.marking.issued_table import plain_form_id
 from generator.marking.table_problems import error
 
+# a form's label such as A or AB is shorter than any id
+LONGEST_LABEL = 3
 Forms = Mapping[str, Mapping[str, Any]]
 Halves = Mapping[str, Sequence[str]]
+
+
+def _nobody_erased(code: str) -> bool:
+    return False
 
 
 @dataclass(frozen=True, slots=True)
@@ -22,12 +28,16 @@ class Known:
     halves    every id in use by each of its halves, for the nearest one
     people    every code
     voided    the numbers of voided issues by the ids of their forms
+    names     code by name in small letters, where the shop keeps names
+    erased    says of a code whether that person was erased
     """
 
     forms: Forms
     halves: Halves
     people: Collection[str]
     voided: Mapping[str, int] = field(default_factory=dict)
+    names: Mapping[str, str] = field(default_factory=dict)
+    erased: Callable[[str], bool] = _nobody_erased
 
 
 def unknown_form(cell: Cell, known: Known) -> Problem:
@@ -36,9 +46,15 @@ def unknown_form(cell: Cell, known: Known) -> Problem:
     if not form_id:
         return error(cell.place, "unknown-form", "this row names no form")
     if form_id in known.voided:
-        message = f"form {form_id} is of issue {known.voided[form_id]}, which was voided"
-        return error(cell.place, "unknown-form", message)
+        number = known.voided[form_id]
+        message = f"form {form_id} is of issue {number}, which was voided"
+        hint = f"to use it again: guidecoat records void {number} --take-back --reason ..."
+        return error(cell.place, "unknown-form", message, hint)
     hint = nearest_form(form_id, known.halves)
+    if len(form_id) <= LONGEST_LABEL:
+        hint = (
+            f"'{cell.text}' is a label; the id of eight characters stands at the foot of the paper"
+        )
     return error(cell.place, "unknown-form", f"no form '{cell.text}' was issued", hint)
 
 
@@ -92,6 +108,18 @@ def person_problems(cell: Cell, form: Mapping[str, Any], known: Known) -> Iterat
         message = f"form {form['form_id']} was made for '{owner}', not for '{code}'"
         yield error(cell.place, "wrong-person", message)
     elif code not in known.people:
-        hint = did_you_mean(code, known.people)
-        hint = hint or "add the person first: guidecoat records people --add"
-        yield error(cell.place, "unknown-person", f"'{code}' is not in the records", hint)
+        yield _unknown_person(cell, code, known)
+
+
+def _unknown_person(cell: Cell, code: str, known: Known) -> Problem:
+    if known.erased(code):
+        message = f"'{code}' was erased from the records, so no answers are kept for that code"
+        hint = "take this row out of the table"
+        return error(cell.place, "unknown-person", message, hint)
+    if code.casefold() in known.names:
+        message = f"'{code}' is a name, and this column takes the code"
+        hint = f"write '{known.names[code.casefold()]}'"
+        return error(cell.place, "unknown-person", message, hint)
+    hint = nearest_code(code, known.people)
+    hint = hint or f'add the person first: guidecoat records people --person "{code}"'
+    return error(cell.place, "unknown-person", f"'{code}' is not in the records", hint)

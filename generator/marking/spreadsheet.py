@@ -9,10 +9,12 @@ from typing import Any
 
 from generator.diagnostics import Place, Problem
 from generator.marking.csv_cells import Cell, Row, plain_cell
+from generator.marking.issued_header import column_name
 from generator.marking.table_problems import error
 from generator.marking.workbook_parts import WorkbookRefused, safely_packed
 
 MOST_ROWS, MOST_COLUMNS = 2_000, 300
+_AS_TEXT = "set the column to Text and type the answer again"
 _SAVE_AGAIN = "save the table as .xlsx or as CSV in UTF-8"
 
 
@@ -33,16 +35,29 @@ def read_workbook(data: bytes, path: str) -> tuple[tuple[Row, ...], tuple[Proble
 
 def cell_name(place: Place) -> str:
     """Give a place in a workbook as the spreadsheet shows it, such as D7."""
-    letters, column = "", place.column
-    while column:
-        column, letter = divmod(column - 1, 26)
-        letters = chr(ord("A") + letter) + letters
-    return f"{letters}{place.line}"
+    return f"{column_name(place.column - 1)}{place.line}"
 
 
 def named_cells(problems: tuple[Problem, ...]) -> tuple[Problem, ...]:
     """Give problems whose messages name the cell as well."""
     return tuple(replace(p, message=f"cell {cell_name(p.place)}: {p.message}") for p in problems)
+
+
+def named_text_cells(rows: tuple[Row, ...], problems: tuple[Problem, ...]) -> tuple[Problem, ...]:
+    """Give problems of a table in text form whose messages name the cell as a spreadsheet does.
+
+    What is wrong with a whole row is left as it is.
+    """
+    names = {
+        cell.place: f"{column_name(column)}{cell.place.line}"
+        for row in rows
+        for column, cell in enumerate(row)
+        if column
+    }
+    return tuple(
+        replace(p, message=f"cell {names[p.place]}: {p.message}") if p.place in names else p
+        for p in problems
+    )
 
 
 def _sheets(data: bytes) -> list[list[tuple[Any, ...]]]:
@@ -98,7 +113,9 @@ def _row(cells: tuple[Any, ...], number: int, path: str, problems: list[Problem]
         place = Place(path, number, column)
         text, rule, message = _text(cell)
         if rule:
-            problems.append(error(place, rule, message))
+            problems.append(
+                error(place, rule, message, _AS_TEXT if rule == "spreadsheet-date" else "")
+            )
         row.append(Cell(text, place))
     return tuple(row)
 
@@ -111,7 +128,8 @@ def _text(cell: Any) -> tuple[str, str, str]:
     if cell.data_type == "f":
         return "", "spreadsheet-formula", "this cell holds a formula"
     if isinstance(value, date | time | timedelta):
-        return "", "spreadsheet-date", "the spreadsheet turned this cell into a date or a time"
+        shown = value.isoformat() if isinstance(value, date | time) else str(value)
+        return "", "spreadsheet-date", f"the spreadsheet made a date or a time of it: {shown}"
     if cell.data_type == "e" or isinstance(value, bool):
         return "", "spreadsheet-cell", f"'{value}' is neither a text nor a number"
     if isinstance(value, int | float):

@@ -77,6 +77,14 @@ _ALL = (
         "a cell with a space instead",
     ),
     Rule(
+        "csv-size",
+        "error",
+        "A table of a class is small; a huge file, or a link to something that is no file, is not "
+        "read.",
+        "guidecoat analyse everything_since_1990.csv",
+        "guidecoat analyse spring_class.csv",
+    ),
+    Rule(
         "csv-encoding",
         "error",
         "The table is read as UTF-8, so that names come out as they were written.",

@@ -29,6 +29,7 @@ _SPELLINGS = {
     "degC": "c degc celsius degreescelsius",
     "degF": "f degf fahrenheit degreesfahrenheit",
     "K": "kelvin kelvins",
+    "degF_diff": "°Fdifference",
     "imp_gal": "imperialgallon",
     "rpm": "r/min rev/min",
     "cfm": "ft3/min",
@@ -73,7 +74,9 @@ def measures_alike(given: Unit, asked: Unit) -> bool:
 
 def spellings(unit: Unit) -> set[str]:
     """Give every plain spelling of a unit."""
-    own = (unit.name, unit.symbol, unit.singular, *_SPELLINGS.get(unit.name, "").split())
+    # a step of a scale is shown as its scale is; '°F' is read as the scale and then as a step
+    symbol = "" if unit.name == "degF_diff" else unit.symbol
+    own = (unit.name, symbol, unit.singular, *_SPELLINGS.get(unit.name, "").split())
     return {plain_spelling(name) for name in own} - {""}
 
 

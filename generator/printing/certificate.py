@@ -9,7 +9,7 @@ from generator.printing.typesetter import typeset
 
 TOPICS_FROM = (
     "Topics: 40 CFR 63.11173(f)(2), as restated in a state's checklist; the rule's own text comes "
-    "first. A topic that was neither asked nor observed here has to be shown in another way."
+    "first."
 )
 SIGNING = (
     "By signing, the trainer says that the training took place and that the records above are "
@@ -44,7 +44,9 @@ def certificate_content(number: int, content: Mapping[str, Any]) -> dict[str, An
         "foot": [f"Certificate {number}", f"Issued {content['issued']}"],
         "facts": _facts(content),
         "topics_from": TOPICS_FROM,
-        "signing": SIGNING,
+        "signing": f"This is certificate {number}, for {_who(content['person'])}. {SIGNING}",
+        # certificates of an earlier version have none
+        "reminders": list(content.get("reminders", ())),
     } | {name: list(content[name]) for name in listed}
 
 

@@ -40,7 +40,10 @@ def feedback_sheet_content(form: Mapping[str, Any]) -> dict[str, Any]:
         "marks": str(total_marks(form)),
         "notes": [STUDY, ASK, SAYS],
         "cautions": [block_nodes(caution) for caution in _cautions(form)],
-        "rows": [_row(entry, int(entry["number"]) in gate) for entry in questions],
+        # forms of an earlier version carry no titles
+        "rows": [
+            _row(entry, int(entry["number"]) in gate, form.get("titles", {})) for entry in questions
+        ],
     }
 
 
@@ -50,14 +53,14 @@ def _cautions(form: Mapping[str, Any]) -> list[str]:
     return list(dict.fromkeys(caution["text"] for caution in said if caution["hazard"]))
 
 
-def _row(entry: Mapping[str, Any], must: bool) -> dict[str, Any]:
+def _row(entry: Mapping[str, Any], must: bool, titles: Mapping[str, str]) -> dict[str, Any]:
     question = entry["question"]
     return {
         "number": str(entry["number"]),
         "marks": str(entry["marks"]),
         "must_pass": must,
-        "lesson": _capital(words_of(question["module"])),
-        "about": _capital(words_of(question["objective"])),
+        "lesson": titles.get(question["module"]) or _capital(words_of(question["module"])),
+        "about": titles.get(question["objective"]) or _capital(words_of(question["objective"])),
     }
 
 

@@ -3,6 +3,7 @@
 from collections.abc import Callable, Mapping
 from typing import Any
 
+from generator.bank.precedence import closure
 from generator.printing.form_facts import (
     counted,
     form_facts,
@@ -17,7 +18,7 @@ from generator.printing.result_words import luck_in_words, mastery_in_words
 from generator.printing.short_answers import short_answer, with_unit
 
 _TAGS = {
-    "published": "Published source",
+    "published": "",
     "common_practice": "Common practice in the trade, no published source",
     "from_memory": "From memory, not checked against a document",
 }
@@ -44,7 +45,10 @@ def cautions_of(question: Mapping[str, Any]) -> list[list[Any]]:
 
 
 def source_of(source: Mapping[str, Any]) -> dict[str, str]:
-    """Write where a fact of a key comes from: its tag in words, and the document."""
+    """Write where a fact of a key comes from: its tag in words, and the document.
+
+    A published document needs no words in front.
+    """
     return {"tag": _TAGS[source["tag"]], "text": str(source.get("text") or "")}
 
 
@@ -61,7 +65,30 @@ def _question(entry: Mapping[str, Any], gate: frozenset[int]) -> dict[str, Any]:
         "cautions": cautions_of(question),
         "sources": [source_of(source) for source in question["sources"]],
         "key": _SOLUTIONS[question["kind"]](question["key"]),
+        "by_hand": _by_hand(question, int(entry["marks"])),
     }
+
+
+def _by_hand(question: Mapping[str, Any], marks: int) -> str:
+    """Say how part marks are worked out with a pencil; empty where there are none."""
+    key, worth = question["key"], marks_text(marks)
+    if question["kind"] == "multiple_response":
+        right = sum(option["right"] for option in key["options"])
+        return (
+            f"Part marks: right letters less wrong letters, never below 0, times {worth}, "
+            f"divided by {right}."
+        )
+    if question["kind"] == "match":
+        return f"Part marks: {worth} for {len(key['answers'])} pairs, shared evenly."
+    if question["kind"] != "order":
+        return ""
+    implied = sorted(closure([(pair["first"], pair["then"]) for pair in key["pairs"]]))
+    said = (
+        f"Part marks: of these {len(implied)}, those that are kept, times {worth}, divided by "
+        f"{len(implied)}: {', '.join(f'{first} before {then}' for first, then in implied)}."
+    )
+    turned = any(pair["class"] == "danger" for pair in key["pairs"])
+    return f"{said} No marks where a pair that protects people is turned round." if turned else said
 
 
 def _says(key: Mapping[str, Any]) -> list[Any] | None:

@@ -3,7 +3,7 @@
 from collections.abc import Mapping
 from typing import Any
 
-from generator.printing.form_facts import counted, gate_in_words, marks_text, total_marks
+from generator.printing.form_facts import counted, gate_in_words, marks_text, must_pass, total_marks
 
 
 def paper_rules(form: Mapping[str, Any]) -> list[str]:
@@ -19,8 +19,13 @@ def _time_and_marks(form: Mapping[str, Any]) -> list[str]:
         f"There {'is' if count == 1 else 'are'} {counted(count, 'question', 'questions')} "
         f"worth {marks_text(marks)} together. You pass with {marks_text(int(form['pass_marks']))}"
         f" ({form['pass_percent']} %).",
-        f"{gate} Part of the marks is not enough. The sign is MUST BE RIGHT." if gate else "",
+        f"{gate} Part of the marks is not enough. {_sign(form)}" if gate else "",
     ]
+
+
+def _sign(form: Mapping[str, Any]) -> str:
+    several = len(must_pass(form)) > 1
+    return f"{'They are' if several else 'It is'} marked MUST BE RIGHT."
 
 
 def _ways(form: Mapping[str, Any]) -> list[str]:
@@ -32,8 +37,8 @@ def _ways(form: Mapping[str, Any]) -> list[str]:
         if any(entry["question"]["kind"] == "multiple_response" for entry in form["questions"])
         else "",
         _caution_rule(form),
-        "Work on this paper. If you have an answer sheet, copy your answers to it: then the sheet "
-        "is what gets marked. Written answers stay on this paper.",
+        "Work on this paper. If you have an answer sheet, copy your answers to the answer sheet. "
+        "Only the sheet is marked then. Written answers stay on this paper.",
         "The result says what these answers show. It never says that a person is fit or allowed "
         "to do hazardous work.",
     ]

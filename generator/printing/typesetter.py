@@ -1,6 +1,7 @@
 """Run the typesetter: the one place that knows which engine makes the PDF."""
 
 import json
+import re
 from collections.abc import Mapping
 from functools import cache
 from pathlib import Path
@@ -8,14 +9,27 @@ from typing import Any
 
 import typst
 
+from generator.printing.font_files import unusable_cuts
+
 TEMPLATES = Path(__file__).parent / "templates"
-FAMILIES = ("Hepta Slab", "Familjen Grotesk", "Sometype Mono", "Guidecoat Symbols")
+FAMILIES = (
+    "Hepta Slab",
+    "Familjen Grotesk",
+    "Sometype Mono",
+    "Guidecoat Symbols",
+    # Latin, Greek and Cyrillic letters of people's names
+    "Guidecoat Names",
+)
 # A fixed moment keeps the bytes of a paper the same on every run.
 _TIMESTAMP = 0
 
 
 class PrintingRefused(ValueError):
     """A paper cannot be printed; the message says why and what to change."""
+
+
+class SignWithoutFont(PrintingRefused):
+    """A sign of the text is in no font."""
 
 
 def typeset(template: str, content: Mapping[str, Any], *, fonts: Path) -> bytes:
@@ -35,10 +49,24 @@ def typeset(template: str, content: Mapping[str, Any], *, fonts: Path) -> bytes:
         )
     except typst.TypstError as refused:
         reason = " ".join((refused.message, *refused.hints))
+        if "could not be displayed with font" in reason:
+            raise _without_font(template, content, reason) from refused
         raise _refusal(template, content, reason) from refused
     if warnings or not isinstance(made, bytes):
         raise _refusal(template, content, "; ".join(map(str, warnings)) or "no single PDF")
     return made
+
+
+def has_signs(text: str, *, fonts: Path) -> bool:
+    """Say whether the typefaces of the papers have every sign of a text.
+
+    Raises PrintingRefused when a font is missing.
+    """
+    try:
+        typeset("signs", {"text": text, "corner": "signs"}, fonts=fonts)
+    except SignWithoutFont:
+        return False
+    return True
 
 
 @cache
@@ -48,10 +76,25 @@ def _compiler(fonts: Path) -> typst.Compiler:
     missing = sorted(set(FAMILIES) - set(known.families()))
     if missing:
         raise PrintingRefused(f"No font file in {fonts} for: {', '.join(missing)}.")
+    damaged = unusable_cuts(fonts)
+    if damaged:
+        raise PrintingRefused(f"Missing or damaged in {fonts}: {', '.join(damaged)}.")
     return typst.Compiler(root=TEMPLATES, font_paths=known, ignore_system_fonts=True)
 
 
 def _refusal(template: str, content: Mapping[str, Any], reason: str) -> PrintingRefused:
-    document = template.replace("_", " ")
+    return PrintingRefused(f"Cannot print the {_document(template, content)}: {reason}.")
+
+
+def _without_font(template: str, content: Mapping[str, Any], reason: str) -> SignWithoutFont:
+    named = re.search(r'text `?"(.+?)"`? could not', reason, re.DOTALL)
+    signs = named[1] if named else "a sign of the text"
+    return SignWithoutFont(
+        f"Cannot print the {_document(template, content)}: no typeface of the papers has "
+        f"'{signs}'; write it in Latin, Greek or Cyrillic letters."
+    )
+
+
+def _document(template: str, content: Mapping[str, Any]) -> str:
     which = f"of form {content['form']}" if "form" in content else f"'{content.get('corner')}'"
-    return PrintingRefused(f"Cannot print the {document} {which}: {reason}.")
+    return f"{template.replace('_', ' ')} {which}"

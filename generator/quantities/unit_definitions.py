@@ -94,7 +94,7 @@ SCALED: tuple[tuple[str, str, Fraction, Dimension], ...] = (
     ("h", "h", Fraction(3600), _TIME),
     ("d", "d", Fraction(86400), _TIME),
     ("K", "K", Fraction(1), TEMPERATURE),
-    ("degF_diff", "°F difference", _FAHRENHEIT_STEP, TEMPERATURE),
+    ("degF_diff", "°F", _FAHRENHEIT_STEP, TEMPERATURE),
     ("hPa", "hPa", Fraction(100), _PRESSURE),
     ("kPa", "kPa", Fraction(1000), _PRESSURE),
     ("bar", "bar", Fraction(10**5), _PRESSURE),

@@ -14,8 +14,8 @@ from generator.questions.wording import lower_start
 from generator.questions.worn import worn_words
 
 DISTRACTORS = 3
-# steps that are named as done; of the earlier ones it is only said that they are done
-SHOWN_DONE = 3
+# so many steps that were just done stand in a stem
+SHOWN_STEPS = 3
 
 
 Maker = Callable[[Bank, Entry[Procedure], Stream], Derived | None]
@@ -47,20 +47,13 @@ def what_comes_next(bank: Bank, entry: Entry[Procedure], stream: Stream) -> Deri
     right_text = scored.steps[key]
     answers: list[Answer] = [(right_text, True, "Everything that must come before it is done.")]
     answers += [(scored.steps[name], False, _not_yet(scored, name, done)) for name in wrong]
-    listed = "; ".join(lower_start(scored.steps[name]) for name in done[-SHOWN_DONE:])
+    listed = "; ".join(lower_start(scored.steps[name]) for name in done[-SHOWN_STEPS:])
+    before = " and all before them" if len(done) > SHOWN_STEPS else ""
     stem = (
-        f"{entry.record.title}. {_so_far(len(done))}: {listed}."
-        f"{worn_words(bank, entry.record.wears)} What comes next?"
+        f"{entry.record.title}. These steps{before} are done: {listed}."
+        f"{worn_words(bank, entry.record.wears)} What may come next?"
     )
     return Derived("choice", "apply", stem, lettered(answers, stream))
-
-
-def _so_far(done: int) -> str:
-    if done == 1:
-        return "This step is done"
-    if done <= SHOWN_DONE:
-        return "These steps are done, in any order"
-    return "You have done everything up to here. The last steps were, in any order"
 
 
 def _next_cases(
@@ -121,7 +114,7 @@ def _before(
     answers += [(scored.steps[name], False, says) for name in wrong]
     stem = (
         f"{entry.record.title}. You are about to {lower_start(scored.steps[then])}. "
-        "What must be done already?"
+        "Which of these must be done already?"
     )
     return Derived("choice", "apply", stem, lettered(answers, stream))
 

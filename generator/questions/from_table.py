@@ -26,7 +26,7 @@ def look_up(bank: Bank, entry: Entry[Table], stream: Stream) -> tuple[Derived, E
     unit = _unit_words(table, wanted)
     stem = (
         f"Use the table '{table.title}'. What is the {_lower(names[wanted])}{unit} for "
-        f"{_lower(names[given])} {rows[row][given]}?"
+        f"{_row_words(names[given], rows[row][given])}?"
     )
     kind = "numeric" if isinstance(key, NumericKey) else "choice"
     return Derived(kind, "apply", stem, key), Exhibit(table.title, tuple(names), tuple(rows))
@@ -101,7 +101,12 @@ def _neighbours(rows: Sequence[tuple[str, ...]], row: int, wanted: int) -> list[
 
 
 def _row_says(table: Table, row: tuple[str, ...], given: int) -> str:
-    return f"That is the row for {_lower(table.columns[given].name)} {row[given]}."
+    return f"That is the row for {_row_words(table.columns[given].name, row[given])}."
+
+
+def _row_words(column: str, value: str) -> str:
+    """Name a row by its cell: a figure with the name of its column, a word as it stands."""
+    return f"{_lower(column)} {value}" if value[:1].isdigit() else f"'{value}'"
 
 
 def _last_place(text: str) -> Fraction:

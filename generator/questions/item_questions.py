@@ -23,6 +23,7 @@ from generator.questions.ordering import order_key, scored_item
 from generator.questions.question import MINUTES, Exhibit, Key, Question, WrittenKey
 from generator.questions.sources import place_title, shown_critical, shown_sources
 from generator.questions.stream import Stream
+from generator.questions.wording import with_articles
 from generator.questions.worn import worn_words
 
 Taken = Collection[Draw] | HandedOut
@@ -106,4 +107,4 @@ def _numeric(
 def _filled(text: str, draw: Draw) -> str:
     for name, shown in draw:
         text = text.replace("{" + name + "}", shown)
-    return text
+    return with_articles(text) if draw else text

@@ -28,6 +28,11 @@ def lettered(answers: Iterable[Answer], stream: Stream) -> ChoiceKey:
     )
 
 
+def relettered(key: ChoiceKey, stream: Stream) -> ChoiceKey:
+    """Give the same options in another drawn order; those that stand by size keep theirs."""
+    return lettered(((o.text, o.right, o.says) for o in key.options), stream)
+
+
 def unlike(candidates: Iterable[tuple[str, str]], taken: Iterable[str]) -> list[tuple[str, str]]:
     """Give the (text, origin) whose text reads differently from those taken and one another."""
     seen = {normal(text) for text in taken}

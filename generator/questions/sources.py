@@ -23,7 +23,8 @@ def shown_source(sources: Mapping[str, Entry[Source]], tag: SourceTag) -> ShownS
     if tag.key == "from_memory" or tag.key not in sources:
         return ShownSource("from_memory", "", FROM_MEMORY)
     source = sources[tag.key].record
-    text = f"{source.document}, {tag.place}" if tag.place else source.document
+    said_already = not tag.place or source.document.endswith(f", {tag.place}")
+    text = source.document if said_already else f"{source.document}, {tag.place}"
     if source.status == "from_memory":
         return ShownSource("from_memory", tag.key, f"{text} (from memory, not read again)")
     standing = " (as restated in another text)" if source.status == "restated" else ""

@@ -12,6 +12,7 @@ from generator.marking.form_marking import LEFT_OUT
 from generator.records.corrected_forms import changes_of
 from generator.records.database import RecordsRefused
 from generator.records.frozen_forms import QUESTION, QUESTIONS
+from generator.records.issued_before import voided_words
 from generator.records.kept_questions import numbers_of
 from generator.records.marked import read_mark
 from generator.records.plain_text import unpacked
@@ -82,7 +83,7 @@ def _refuse_out_of_use(connection: sqlite3.Connection, issue: int) -> None:
     if row is None:
         raise RecordsRefused(f"there is no issue {issue} in the records")
     if row["state"] == "voided":
-        raise RecordsRefused(f"issue {issue} was voided; its marks do not count")
+        raise RecordsRefused(voided_words(issue))
 
 
 def _places(

@@ -1,28 +1,12 @@
-"""Answers counted over all issues: by objective for one person, by item for everybody."""
+"""Answers counted over all issues, by item for everybody."""
 
 import sqlite3
 from collections import Counter
 from collections.abc import Iterable, Mapping
 from fractions import Fraction
 
-from generator.records.kept_questions import items_and_versions, numbers_of, objectives
+from generator.records.kept_questions import items_and_versions, numbers_of
 from generator.records.marked import read_mark
-from generator.records.people import person_id
-
-
-def answers_by_objective(
-    connection: sqlite3.Connection, code: str
-) -> Mapping[str, tuple[int, int]]:
-    """Count for each objective how many questions a person got right, of how many, all papers."""
-    rows = connection.execute(f"{_ANSWERS} AND s.person = ?", (person_id(connection, code),))
-    answers = _counted(rows)
-    known = objectives(connection) if answers else {}
-    counts: dict[str, tuple[int, int]] = {}
-    for (number, written), times in answers.items():
-        right, asked = counts.get(known[number], (0, 0))
-        gained = times if read_mark(written)[0] == "right" else 0
-        counts[known[number]] = (right + gained, asked + times)
-    return counts
 
 
 def shares_of_items(

@@ -12,6 +12,7 @@ from generator.records.corrections import Correction, correct
 from generator.records.database import RecordsRefused, writing
 from generator.records.entering import read_responses
 from generator.records.form_marks import as_marked
+from generator.records.issued_before import voided_words
 from generator.records.issues import Issue, issue_of
 from generator.records.marked import Marked
 from generator.records.sittings import sittings_of
@@ -56,7 +57,7 @@ def weigh(
     """
     found = issue_of(connection, issue)
     if found.state == "voided":
-        raise RecordsRefused(f"issue {issue} was voided; its marks do not count")
+        raise RecordsRefused(voided_words(issue))
     effects = _effects(found, item, change)
     if "changed" not in effects.values():
         raise RecordsRefused(f"no form of issue {issue} would change")

@@ -24,7 +24,8 @@ SIGNERS = ("trainer", "lead")
 class Certificate:
     """A certificate as it was issued.
 
-    content  plain JSON: person, trainer, papers, practice, topics, dates, not_said
+    content  plain JSON: person, trainer, papers, practice, topics, dates, reminders, not_said;
+             those issued by an earlier version have no reminders
     """
 
     number: int
@@ -33,14 +34,30 @@ class Certificate:
     content: Plain
 
 
+@dataclass(frozen=True, slots=True)
+class Training:
+    """What the bank says about the training.
+
+    edition  of the bank, as the foot of every paper names it
+    plans    names of the plans whose papers serve the certificate
+    """
+
+    edition: str
+    plans: frozenset[str]
+
+
 def certify(
-    connection: sqlite3.Connection, code: str, trainer: str, edition: str, at: str, today: date
+    connection: sqlite3.Connection,
+    code: str,
+    trainer: str,
+    training: Training,
+    at: str,
+    today: date,
 ) -> Certificate:
     """Freeze a certificate for a person from the records as they stand.
 
-    edition  of the bank, as the foot of every paper names it
-    Raises RecordsRefused when the knowledge part, the hands-on part or the date of the training
-    is missing, or when the trainer is the person, or is neither trainer nor lead.
+    Raises RecordsRefused with every part that is missing and what supplies it, or when the trainer
+    is the person, or is neither trainer nor lead.
     """
     with writing(connection):
         row, person = person_of(connection, code)
@@ -49,7 +66,9 @@ def certify(
             raise RecordsRefused("nobody certifies themselves; name another trainer")
         if signer.role not in SIGNERS:
             raise RecordsRefused(f"'{trainer}' is a {signer.role}; a trainer or lead signs")
-        content = certificate_content(connection, person, signer, edition, today)
+        content = certificate_content(
+            connection, person, signer, training.edition, training.plans, today
+        )
         issued = today.isoformat()
         number = connection.execute(
             "INSERT INTO certificates (person, trainer, content, issued) VALUES (?, ?, ?, ?)",

@@ -59,17 +59,22 @@ class Outcome:
 
 
 def mark_and_keep(
-    connection: sqlite3.Connection, answers: Sequence[FormAnswers], at: str, marker: str = ""
+    connection: sqlite3.Connection,
+    answers: Sequence[FormAnswers],
+    at: str,
+    marker: str = "",
+    sat: str = "",
 ) -> Outcome:
     """Mark papers and keep their answers and marks: all of them, or none when one is refused.
 
+    sat  day of the sitting; empty for the day on which they are entered
     Raises RecordsRefused as `keep_sittings` does, and for a form id that is not in use.
     """
     with writing(connection):
         entered = marked_papers(connection, answers)
         kept = {
             issue: keep_sittings(
-                connection, issue, [_new(e) for e in entered if e.issue == issue], at, marker
+                connection, issue, [_new(e, sat) for e in entered if e.issue == issue], at, marker
             )
             for issue in sorted({e.issue for e in entered})
         }
@@ -97,9 +102,9 @@ def _entered(
     return Entered(form, person, responses, mark, paper.written, paper.over)
 
 
-def _new(entered: Entered) -> NewSitting:
+def _new(entered: Entered, sat: str) -> NewSitting:
     responses = {str(n): response_as_plain(r) for n, r in sorted(entered.responses.items())}
-    return NewSitting(entered.form.label, responses, as_marked(entered.mark), entered.person)
+    return NewSitting(entered.form.label, responses, as_marked(entered.mark), entered.person, sat)
 
 
 def earlier_responses(

@@ -10,6 +10,7 @@ from dataclasses import dataclass
 
 from generator.records.database import RecordsRefused, writing
 from generator.records.diary import note
+from generator.records.erased_codes import keep_fingerprint
 from generator.records.people import person_of
 from generator.records.traces import clean_answers, clean_texts
 
@@ -22,7 +23,7 @@ LINKS = (
     ("observations", "observer"),
     ("certificates", "trainer"),
 )
-OWNED = ("observations", "dated_facts", "certificates")
+OWNED = ("observations", "dated_facts", "certificates", "amendments")
 # tables with codes, names or free texts; all of them small
 NAMING = ("people", "issues", "corrections", *OWNED, "diary")
 
@@ -45,6 +46,8 @@ class Erased:
 
 def erase_person(connection: sqlite3.Connection, code: str, at: str) -> Erased:
     """Erase a person; raises RecordsRefused for nobody.
+
+    A fingerprint of the code stays, so that an old roster does not bring the person back.
 
     A nickname that somebody typed into a note cannot be known and stays.
     """
@@ -77,6 +80,7 @@ def _take_out(
     for table in OWNED:
         connection.execute(f"DELETE FROM {table} WHERE person = ?", (row,))
     connection.execute("DELETE FROM people WHERE id = ?", (row,))
+    keep_fingerprint(connection, code)
     return row, own, clean_texts(connection, person), typed
 
 

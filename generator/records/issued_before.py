@@ -51,6 +51,14 @@ def all_issues(connection: sqlite3.Connection) -> tuple[IssueLine, ...]:
     )
 
 
+def voided_words(issue: int) -> str:
+    """Say that an issue does not count, and how to use it again."""
+    return (
+        f"issue {issue} was voided; its marks do not count. To use it again: "
+        f"guidecoat records void {issue} --take-back --reason ..."
+    )
+
+
 def forms_by_id(connection: sqlite3.Connection, form_ids: Iterable[str]) -> Mapping[str, FormPlace]:
     """Find forms by the ids that their papers carry; voided issues do not count."""
     found = {}

@@ -7,6 +7,7 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from typing import Any
 
+from generator.records.amendments import Amendment, keep_amendment
 from generator.records.database import RecordsRefused, writing
 from generator.records.diary import note
 from generator.records.frozen_forms import FrozenForm, forms_of, keep_form
@@ -98,16 +99,40 @@ def pending_issues(connection: sqlite3.Connection) -> tuple[int, ...]:
 
 
 def void(connection: sqlite3.Connection, number: int, reason: str, at: str) -> None:
-    """Take an issue out of use for a stated reason; it stays in the records."""
+    """Take an issue out of use for a stated reason; it stays in the records.
+
+    Raises RecordsRefused for an issue that is not there or was voided before.
+    """
     if not reason.strip():
         raise RecordsRefused("say why the issue is voided")
-    issue_of(connection, number)
     with writing(connection):
+        issue = issue_of(connection, number)
+        if issue.state == "voided":
+            raise RecordsRefused(f"issue {number} was voided already: {issue.void_reason}")
         connection.execute(
             "UPDATE issues SET state = 'voided', void_reason = ?, voided = ? WHERE id = ?",
             (reason.strip(), at, number),
         )
         note(connection, at, "void", f"issue {number}")
+
+
+def take_back_void(connection: sqlite3.Connection, number: int, reason: str, at: str) -> None:
+    """Put a voided issue into use again; why it was voided stays in the records.
+
+    Raises RecordsRefused for an issue that is not voided, and where its papers were issued again
+    meanwhile.
+    """
+    with writing(connection):
+        issue = issue_of(connection, number)
+        if issue.state != "voided":
+            raise RecordsRefused(f"issue {number} is in use; there is nothing to take back")
+        refuse_issued_before(connection, issue.forms)
+        before = f"voided: {issue.void_reason}"
+        keep_amendment(connection, None, Amendment("issue", number, before, "in use", reason, at))
+        connection.execute(
+            "UPDATE issues SET state = 'issued', void_reason = '', voided = '' WHERE id = ?",
+            (number,),
+        )
 
 
 def issue_of(connection: sqlite3.Connection, number: int) -> Issue:

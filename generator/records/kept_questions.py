@@ -45,12 +45,6 @@ def items_and_versions(connection: sqlite3.Connection) -> Mapping[int, tuple[str
     return {int(row["id"]): (str(row["item"]), str(row["version"])) for row in rows}
 
 
-def objectives(connection: sqlite3.Connection) -> Mapping[int, str]:
-    """Give the objective of every question."""
-    rows = connection.execute("SELECT id, objective FROM questions")
-    return {int(row["id"]): str(row["objective"]) for row in rows}
-
-
 def numbers_packed(numbers: Sequence[int]) -> bytes:
     """Give the numbers of a form's questions as bytes: four each, lowest first."""
     return struct.pack(f"<{len(numbers)}I", *numbers)

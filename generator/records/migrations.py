@@ -128,4 +128,23 @@ ALTER TABLE forms ADD COLUMN form_id TEXT NOT NULL DEFAULT '';
 CREATE INDEX forms_by_id ON forms (form_id);
 """
 
-STEPS: tuple[str, ...] = (FIRST, FORM_IDS)
+# what was entered by mistake is taken out, never deleted; what a value was before stays with it
+SECOND_THOUGHTS = """
+ALTER TABLE sittings ADD COLUMN sat TEXT NOT NULL DEFAULT '';
+ALTER TABLE observations ADD COLUMN taken_out TEXT NOT NULL DEFAULT '';
+ALTER TABLE dated_facts ADD COLUMN taken_out TEXT NOT NULL DEFAULT '';
+CREATE TABLE amendments (
+    id INTEGER PRIMARY KEY,
+    person INTEGER REFERENCES people (id) ON DELETE CASCADE,
+    what TEXT NOT NULL,
+    place INTEGER NOT NULL,
+    before TEXT NOT NULL,
+    after TEXT NOT NULL,
+    reason TEXT NOT NULL CHECK (reason <> ''),
+    at TEXT NOT NULL
+) STRICT;
+CREATE INDEX amendments_of_person ON amendments (person);
+CREATE TABLE erased_codes (digest BLOB PRIMARY KEY) STRICT;
+"""
+
+STEPS: tuple[str, ...] = (FIRST, FORM_IDS, SECOND_THOUGHTS)

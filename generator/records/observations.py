@@ -3,13 +3,16 @@
 import json
 import sqlite3
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 
 from generator.records.database import RecordsRefused, writing
 from generator.records.diary import note
-from generator.records.observed_steps import SEEN_WORDS, SheetStep
+from generator.records.observed_steps import SheetStep
 from generator.records.people import person_id, person_of
 from generator.records.plain_text import plain_text
+
+# so many steps that nobody saw are named; more are counted
+MOST_NAMED = 3
 
 
 @dataclass(frozen=True, slots=True)
@@ -27,6 +30,7 @@ class Observation:
     """One look at one piece of work.
 
     observer  code; empty when that person was erased
+    number    of its row once it is kept
     """
 
     person: str
@@ -37,13 +41,24 @@ class Observation:
     observed: str
     job: str = ""
     note: str = ""
+    number: int = field(default=0, compare=False)
 
     @property
     def in_words(self) -> str:
-        """Say how many steps were seen; starred steps apart from the others."""
-        return "; ".join(
-            text for text in (_counted(self.steps, True), _counted(self.steps, False)) if text
-        )
+        """Say how many steps were seen, safety steps first, and name what was not done."""
+        missed = self.steps_that_were("no")
+        unseen = self.steps_that_were("not_seen")
+        said = [_counted(self.steps, True), _counted(self.steps, False)]
+        said += [f"Not done: {'; '.join(step.does for step in missed)}"] if missed else []
+        if unseen and len(unseen) <= MOST_NAMED:
+            said.append(f"Not seen: {'; '.join(step.does for step in unseen)}")
+        elif unseen:
+            said.append(f"Not seen: {len(unseen)} steps")
+        return ". ".join(filter(None, said))
+
+    def steps_that_were(self, seen: str) -> tuple[ObservedStep, ...]:
+        """Give the steps of which this was noted: yes, no or not_seen."""
+        return tuple(step for step in self.steps if step.seen == seen)
 
     @property
     def stars_seen(self) -> bool:
@@ -55,10 +70,8 @@ def _counted(steps: Sequence[ObservedStep], critical: bool) -> str:
     of_kind = [step.seen for step in steps if step.critical is critical]
     if not of_kind:
         return ""
-    counts = {word: of_kind.count(word) for word in SEEN_WORDS}
-    more = [f"{counts[word]} {SEEN_WORDS[word]}" for word in ("no", "not_seen") if counts[word]]
-    kind = "starred steps" if critical else "other steps"
-    return ", ".join([f"{kind} yes {counts['yes']} of {len(of_kind)}", *more])
+    kind = "Safety steps" if critical else "Other steps"
+    return f"{kind} {of_kind.count('yes')} of {len(of_kind)}"
 
 
 def observe(
@@ -105,7 +118,7 @@ def _steps_text(steps: Sequence[ObservedStep]) -> str:
 
 def observations_of(connection: sqlite3.Connection, code: str) -> tuple[Observation, ...]:
     """Give the observations of a person, oldest first; raises RecordsRefused for nobody."""
-    return _observations(connection, "WHERE o.person = ?", (person_id(connection, code),))
+    return _observations(connection, "AND o.person = ?", (person_id(connection, code),))
 
 
 def all_observations(connection: sqlite3.Connection) -> tuple[Observation, ...]:
@@ -117,9 +130,10 @@ def _observations(
     connection: sqlite3.Connection, where: str, values: tuple[int, ...]
 ) -> tuple[Observation, ...]:
     rows = connection.execute(
-        "SELECT p.code AS person, o.procedure, o.title, o.steps, o.job, o.note, o.observed,"
+        "SELECT p.code AS person, o.id, o.procedure, o.title, o.steps, o.job, o.note, o.observed,"
         " coalesce(w.code, '') AS observer FROM observations o JOIN people p ON p.id = o.person"
-        f" LEFT JOIN people w ON w.id = o.observer {where} ORDER BY p.code, o.observed, o.id",
+        " LEFT JOIN people w ON w.id = o.observer WHERE o.taken_out = ''"
+        f" {where} ORDER BY p.code, o.observed, o.id",
         values,
     )
     return tuple(
@@ -135,6 +149,7 @@ def _observations(
             observed=row["observed"],
             job=row["job"],
             note=row["note"],
+            number=int(row["id"]),
         )
         for row in rows
     )

@@ -1,12 +1,22 @@
 """The topics that painter training has to cover, and where this course asks and shows each.
 
 Topics: 40 CFR 63.11173(f)(2), read as restated in a state's checklist; not the rule's own text.
+The restated rule asks for hands-on and classroom parts and exempts no topic from either, so each
+topic has both here. A piece of work counts for a topic only where its sheet has the steps that the
+topic names.
 """
 
-from collections.abc import Mapping
 from dataclasses import dataclass
 
 SOURCE = "epa_6h_restated"
+
+
+@dataclass(frozen=True, slots=True)
+class HandsOn:
+    """One piece of the practical part of a topic, and the procedure whose sheet shows it."""
+
+    work: str
+    procedure: str
 
 
 @dataclass(frozen=True, slots=True)
@@ -14,20 +24,16 @@ class Topic:
     """One topic.
 
     objectives  where a question on it stands, as 'module/objective' or 'module/' for all of one
-    procedures  whose observation shows the hands-on part
+    hands_on    what has to be watched; every piece of it is needed
     """
 
     clause: str
     text: str
     objectives: tuple[str, ...]
-    procedures: tuple[str, ...] = ()
+    hands_on: tuple[HandsOn, ...]
 
-    def answers(self, by_objective: Mapping[str, tuple[int, int]]) -> tuple[int, int]:
-        """Add up how many questions on it were right, of how many."""
-        counts = [count for name, count in by_objective.items() if self._asks(name)]
-        return sum(right for right, _ in counts), sum(asked for _, asked in counts)
-
-    def _asks(self, objective: str) -> bool:
+    def asks(self, objective: str) -> bool:
+        """Say whether a question of an objective is about this topic."""
         return any(
             objective.startswith(name) if name.endswith("/") else objective == name
             for name in self.objectives
@@ -48,13 +54,16 @@ TOPICS: tuple[Topic, ...] = (
             "spray_gun/allowed_guns",
             "shop_air_tools/pressure_and_volume",
         ),
-        ("flow_cup", "set_the_gun"),
+        (
+            HandsOn("setting up the gun", "set_the_gun"),
+            HandsOn("measuring viscosity", "flow_cup"),
+        ),
     ),
     Topic(
         "63.11173(f)(2)(ii)",
         "Spray technique: distance and angle, banding and overlap, cutting lead and lag",
         ("spray_gun/gun_stroke", "spray_gun/gun_distance", "spray_gun/lead_and_lag"),
-        ("spray_surfacer", "epoxy_primer", "etch_primer", "wet_on_wet_sealer"),
+        (HandsOn("the spray stroke", "spray_flat_panel"),),
     ),
     Topic(
         "63.11173(f)(2)(iii)",
@@ -65,6 +74,7 @@ TOPICS: tuple[Topic, ...] = (
             "booth_climate/report_booth",
             "booth_climate/change_filters",
         ),
+        (HandsOn("changing the booth filters", "change_filters"),),
     ),
     Topic(
         "63.11173(f)(2)(iv)",
@@ -77,5 +87,6 @@ TOPICS: tuple[Topic, ...] = (
             "environment_records/keep_times",
             "environment_records/target_metals",
         ),
+        (HandsOn("cleaning the gun as the rule asks", "clean_the_gun"),),
     ),
 )

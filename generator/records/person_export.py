@@ -3,6 +3,7 @@
 import sqlite3
 from typing import Any
 
+from generator.records.amendments import amendments_of_person
 from generator.records.certificates import certificates_of
 from generator.records.dated_facts import KIND_WORDS, facts_of
 from generator.records.frozen_forms import unfrozen
@@ -18,8 +19,9 @@ Plain = dict[str, Any]
 def export_person(connection: sqlite3.Connection, code: str) -> Plain:
     """Give everything about a person; raises RecordsRefused for nobody.
 
-    Papers come with the questions as they were printed, the answers, and every marking, also those
-    that were replaced.
+    Papers come with the questions as they were printed and without their keys, which may be asked
+    again; with the answers, and with every marking, also those that were replaced. What was changed
+    by hand comes with the value before and the reason.
     """
     row = person_id(connection, code)
     person = connection.execute(
@@ -37,6 +39,10 @@ def export_person(connection: sqlite3.Connection, code: str) -> Plain:
             {"number": c.number, "issued": c.issued, "content": c.content}
             for c in certificates_of(connection, code)
         ],
+        "changed": [
+            {"what": c.what, "before": c.before, "after": c.after, "reason": c.reason, "at": c.at}
+            for c in amendments_of_person(connection, row)
+        ],
         "work_for_others": _work(connection, row),
     }
 
@@ -50,21 +56,40 @@ def _papers(connection: sqlite3.Connection, row: int) -> list[Plain]:
     ).fetchall()
     return [
         {name: form[name] for name in ("issue", "title", "label", "issued", "state")}
-        | {"questions": frozen.content["questions"]}
+        | {"questions": [_printed(entry) for entry in frozen.content["questions"]]}
         | {"sittings": _sittings(connection, form["id"], row)}
         for form, frozen in zip(forms, unfrozen(connection, forms), strict=True)
     ]
 
 
+def _printed(entry: Plain) -> Plain:
+    """Copy what a paper prints of a question; only named fields, so that no key slips in."""
+    question = entry["question"]
+    key = question.get("key", {})
+    shown = {name: entry.get(name) for name in ("number", "marks", "must_pass")}
+    shown |= {name: question.get(name) for name in ("kind", "stem", "caution", "sheet", "table")}
+    for listed in ("options", "steps", "left", "right"):
+        if listed in key:
+            shown[listed] = [_entry(each) for each in key[listed]]
+    return {name: value for name, value in shown.items() if value is not None} | (
+        {"unit": key["unit_symbol"]} if key.get("unit_symbol") else {}
+    )
+
+
+def _entry(each: Plain) -> Plain:
+    return {name: each[name] for name in ("letter", "number", "text") if name in each}
+
+
 def _sittings(connection: sqlite3.Connection, form: int, row: int) -> list[Plain]:
     rows = connection.execute(
-        "SELECT id, responses, entered, replaced FROM sittings WHERE form = ? AND person = ?"
+        "SELECT id, responses, entered, sat, replaced FROM sittings WHERE form = ? AND person = ?"
         " ORDER BY id",
         (form, row),
     ).fetchall()
     return [
         {
             "entered": sitting["entered"],
+            "sat": sitting["sat"] or sitting["entered"][:10],
             "replaced": bool(sitting["replaced"]),
             "answers": unpacked(sitting["responses"]),
             "markings": [
@@ -83,7 +108,12 @@ def _mark(mark: KeptMark) -> Plain:
         "number": mark.number,
         "share": str(mark.share),
         "status": mark.status,
-        "findings": mark.findings,
+        # what went wrong is told, as on the report; what would have been right is not
+        "went_wrong": [
+            finding.get("text", "")
+            for finding in mark.findings.get("went_wrong", ())
+            if isinstance(finding, dict)
+        ],
     }
 
 

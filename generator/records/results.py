@@ -14,7 +14,7 @@ from generator.records.people import person_id
 class Result:
     """One paper of one person, with the marking that stands.
 
-    sat      when the answers were entered
+    sat      the day of the sitting, or when the answers were entered where no day was given
     verdict  a key of `marked.VERDICT_WORDS`
     """
 
@@ -40,7 +40,8 @@ class Result:
 
 _RESULTS = (
     "SELECT p.code AS person, i.id AS issue, i.blueprint, i.title, i.edition, f.label,"
-    " s.entered, m.points, m.most, m.verdict, coalesce(w.code, '') AS marker"
+    " coalesce(nullif(s.sat, ''), s.entered) AS sat, m.points, m.most, m.verdict,"
+    " coalesce(w.code, '') AS marker"
     " FROM sittings s JOIN people p ON p.id = s.person JOIN forms f ON f.id = s.form"
     " JOIN issues i ON i.id = f.issue"
     " JOIN markings m ON m.sitting = s.id AND m.replaced = 0"
@@ -52,14 +53,14 @@ _RESULTS = (
 def results_of(connection: sqlite3.Connection, code: str) -> tuple[Result, ...]:
     """Give every result of a person, oldest first; raises RecordsRefused for nobody."""
     rows = connection.execute(
-        f"{_RESULTS} AND s.person = ? ORDER BY s.entered, s.id", (person_id(connection, code),)
+        f"{_RESULTS} AND s.person = ? ORDER BY sat, s.id", (person_id(connection, code),)
     )
     return tuple(map(_result, rows))
 
 
 def all_results(connection: sqlite3.Connection) -> Iterator[Result]:
     """Give every result of everybody, by person and time."""
-    return map(_result, connection.execute(f"{_RESULTS} ORDER BY p.code, s.entered, s.id"))
+    return map(_result, connection.execute(f"{_RESULTS} ORDER BY p.code, sat, s.id"))
 
 
 def latest_by_paper(results: tuple[Result, ...]) -> tuple[Result, ...]:
@@ -71,7 +72,7 @@ def open_retests(connection: sqlite3.Connection) -> Iterator[Result]:
     """Give each person's last result of a paper where it was not passed."""
     # with max() SQLite gives the other columns of the row that holds the maximum
     rows = connection.execute(
-        f"SELECT *, max(entered) FROM ({_RESULTS} ORDER BY s.id)"
+        f"SELECT *, max(sat) FROM ({_RESULTS} ORDER BY s.id)"
         " GROUP BY person, blueprint HAVING verdict NOT IN ('passed', 'unfinished')"
         " ORDER BY person, blueprint"
     )
@@ -82,7 +83,7 @@ def passed_since(connection: sqlite3.Connection, code: str, blueprint: str, day:
     """Say whether a person has passed a paper on a day or after it."""
     row = connection.execute(
         f"SELECT 1 FROM ({_RESULTS} AND s.person = ?)"
-        " WHERE blueprint = ? AND verdict = 'passed' AND substr(entered, 1, 10) >= ? LIMIT 1",
+        " WHERE blueprint = ? AND verdict = 'passed' AND substr(sat, 1, 10) >= ? LIMIT 1",
         (person_id(connection, code), blueprint, day),
     ).fetchone()
     return row is not None
@@ -102,7 +103,7 @@ def _result(row: sqlite3.Row) -> Result:
         title=row["title"],
         edition=row["edition"],
         label=row["label"],
-        sat=row["entered"],
+        sat=row["sat"],
         points=_points(row["points"]),
         most=int(row["most"]),
         verdict=row["verdict"],

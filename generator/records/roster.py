@@ -2,6 +2,8 @@
 
 import re
 from collections.abc import Iterator, Sequence
+from unicodedata import name as sign_name
+from unicodedata import normalize
 
 from generator.diagnostics import Place, Problem, did_you_mean
 from generator.marking.csv_cells import FORMULA_STARTS, Cell, Row, read_cells
@@ -13,6 +15,12 @@ MOST_CHARACTERS = 80
 # a code stands on papers and in tables: letters and digits with single marks between them
 _CODE = re.compile(r"[^\W_]+(?:[ ._-][^\W_]+)*\Z")
 
+# small Cyrillic and Greek letters that nobody tells from Latin ones
+_LOOK_ALIKE = str.maketrans(
+    "\u0430\u0435\u043e\u0440\u0441\u0443\u0445\u0456\u0458\u0455\u03bf\u03b1\u03bd\u03c1",
+    "aeopcyxijsoavp",
+)
+
 
 def read_roster(text: str, path: str) -> tuple[tuple[Person, ...], tuple[Problem, ...]]:
     """Read the people of a class in the order of their seats.
@@ -20,7 +28,8 @@ def read_roster(text: str, path: str) -> tuple[tuple[Person, ...], tuple[Problem
     The header names the column code, and may name the column name. Gives nobody when there is any
     error, so that a class is never issued in part.
     """
-    rows, broken = read_cells(text, path)
+    # some machines write an accent as a sign of its own
+    rows, broken = read_cells(normalize("NFC", text), path)
     problems = (*broken, *_problems(rows, path))
     if problems:
         return (), problems
@@ -82,7 +91,7 @@ def _code_problems(cells: Sequence[Cell]) -> Iterator[Problem]:
     first: dict[str, int] = {}
     for cell in cells:
         # two codes that a person would read out alike are the same
-        spoken = re.sub(r"[ ._-]+", " ", cell.text).casefold()
+        spoken = re.sub(r"[ ._-]+", " ", cell.text).casefold().translate(_LOOK_ALIKE)
         if not cell.text:
             yield _error(cell.place, "person-code", "this person has no code")
         elif cell.text.startswith(FORMULA_STARTS):
@@ -91,11 +100,26 @@ def _code_problems(cells: Sequence[Cell]) -> Iterator[Problem]:
             message = f"'{cell.text[:MOST_CHARACTERS]}' cannot be a code"
             hint = "letters and digits, with a space, dot or dash between them: Apprentice 01"
             yield _error(cell.place, "person-code", message, hint)
+        elif _is_mixed(cell.text):
+            message = f"'{cell.text}' has letters or digits that look like others and are not"
+            hint = "type the code again on one keyboard"
+            yield _error(cell.place, "person-code", message, hint)
         elif spoken in first:
             message = f"'{cell.text}' is there already, in line {first[spoken]}"
             yield _error(cell.place, "person-repeated", message)
         else:
             first[spoken] = cell.place.line
+
+
+def _is_mixed(code: str) -> bool:
+    """Say whether a code has letters of two scripts, wide ones, or digits that are not 0 to 9."""
+    scripts = {sign_name(sign, "").partition(" ")[0] for sign in code if sign.isalpha()}
+    foreign = any(sign.isdigit() and not sign.isascii() for sign in code)
+    return (
+        foreign
+        or normalize("NFKC", code) != code
+        or len(scripts & {"LATIN", "GREEK", "CYRILLIC"}) > 1
+    )
 
 
 def _name_problems(cells: Sequence[Cell]) -> Iterator[Problem]:

@@ -49,6 +49,14 @@ _ALL = (
         "code\nApprentice 01",
     ),
     Rule(
+        "person-letters",
+        "error",
+        "Codes stand on papers and names on certificates, and the typefaces of the papers have "
+        "Latin, Greek and Cyrillic letters.",
+        "code,name\nApprentice 01,\u738b\u4f1f",
+        "code,name\nApprentice 01,Wang Wei",
+    ),
+    Rule(
         "person-repeated",
         "error",
         "The same person twice would get two papers that count as two people.",

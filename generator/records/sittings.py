@@ -5,6 +5,8 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from typing import Any
 
+from generator.records.amendments import Amendment, keep_amendment
+from generator.records.calendar_dates import read_date
 from generator.records.database import RecordsRefused, writing
 from generator.records.diary import note
 from generator.records.marked import Marked, keep_marking, standing_marking
@@ -21,34 +23,44 @@ class NewSitting:
     label      of the form in its issue
     responses  plain JSON of each answer by the question's number as text
     person     code; empty for the person the form was made for, or for nobody known
+    sat        day of the sitting; empty for the day on which the answers are entered
     """
 
     label: str
     responses: Mapping[str, Any]
     marked: Marked
     person: str = ""
+    sat: str = ""
 
 
 @dataclass(frozen=True, slots=True)
 class Sitting:
-    """Answers as they are kept, with the marking that stands."""
+    """Answers as they are kept, with the marking that stands.
+
+    sat  day of the sitting where it was given, else the time at which the answers were entered
+    """
 
     number: int
     label: str
     person: str
     responses: Plain
     entered: str
+    sat: str
     marker: str
     marked: Marked
 
 
 @dataclass(frozen=True, slots=True)
 class Kept:
-    """How many sittings were new, took the place of earlier answers, or were there already."""
+    """How many sittings were new, took the place of earlier answers, or were there already.
+
+    dated  were there already and have another day now
+    """
 
     new: int = 0
     replaced: int = 0
     known: int = 0
+    dated: int = 0
 
 
 def keep_sittings(
@@ -64,9 +76,11 @@ def keep_sittings(
     place of the earlier ones, which stay in the file. Raises RecordsRefused for a form that was
     not issued or was voided, and for a person or marker who is not in the records.
     """
-    counts = {"new": 0, "replaced": 0, "known": 0}
+    counts = {"new": 0, "replaced": 0, "known": 0, "dated": 0}
     with writing(connection):
-        _refuse_voided(connection, issue)
+        issued = _refuse_voided(connection, issue)
+        for day in {sitting.sat for sitting in sittings if sitting.sat}:
+            _refuse_day(issue, day, issued, at)
         by = row_or_nobody(connection, marker)
         for sitting in sittings:
             counts[_keep(connection, issue, sitting, at, by)] += 1
@@ -77,12 +91,28 @@ def keep_sittings(
     return kept
 
 
-def _refuse_voided(connection: sqlite3.Connection, issue: int) -> None:
-    row = connection.execute("SELECT state FROM issues WHERE id = ?", (issue,)).fetchone()
+def _refuse_voided(connection: sqlite3.Connection, issue: int) -> str:
+    row = connection.execute(
+        "SELECT state, void_reason, issued FROM issues WHERE id = ?", (issue,)
+    ).fetchone()
     if row is None:
         raise RecordsRefused(f"there is no issue {issue} in the records")
     if row["state"] == "voided":
-        raise RecordsRefused(f"issue {issue} was voided and takes no more answers")
+        raise RecordsRefused(
+            f"issue {issue} was voided ({row['void_reason']}) and takes no more answers; to use it "
+            f"again: guidecoat records void {issue} --take-back --reason ..."
+        )
+    return str(row["issued"])
+
+
+def _refuse_day(issue: int, day: str, issued: str, at: str) -> None:
+    if read_date(day).isoformat() > at[:10]:
+        raise RecordsRefused(f"{day} is still to come; give the day on which the paper was sat")
+    if day < issued[:10]:
+        raise RecordsRefused(
+            f"issue {issue} was made on {issued[:10]}, so nobody sat it on {day}; give the day on "
+            "which the paper was sat"
+        )
 
 
 def _keep(
@@ -99,26 +129,43 @@ def _keep(
     person = person if person is not None else form["person"]
     answers = dict(sitting.responses)
     earlier = connection.execute(
-        "SELECT id, responses FROM sittings WHERE form = ? AND person IS ? AND replaced = 0",
+        "SELECT id, responses, sat FROM sittings WHERE form = ? AND person IS ? AND replaced = 0",
         (form["id"], person),
     ).fetchone()
+    # a day that was given stays until another is given
+    sat = sitting.sat or (earlier["sat"] if earlier is not None else "")
     if earlier is not None:
         if unpacked(earlier["responses"]) == answers:
-            return "known"
+            return _dated(connection, earlier, person, sat, at)
         connection.execute("UPDATE sittings SET replaced = 1 WHERE id = ?", (earlier["id"],))
     row = connection.execute(
-        "INSERT INTO sittings (form, person, responses, entered, marker) VALUES (?, ?, ?, ?, ?)",
-        (form["id"], person, packed(answers), at, marker),
+        "INSERT INTO sittings (form, person, responses, entered, sat, marker)"
+        " VALUES (?, ?, ?, ?, ?, ?)",
+        (form["id"], person, packed(answers), at, sat, marker),
     ).lastrowid
     assert row is not None
     keep_marking(connection, row, sitting.marked, at)
     return "new" if earlier is None else "replaced"
 
 
+def _dated(
+    connection: sqlite3.Connection, earlier: sqlite3.Row, person: int | None, sat: str, at: str
+) -> str:
+    """Give answers that are there already their day, where it is another one."""
+    if sat == earlier["sat"]:
+        return "known"
+    connection.execute("UPDATE sittings SET sat = ? WHERE id = ?", (sat, earlier["id"]))
+    reason = "the day was given when the answers were marked again"
+    change = Amendment("sitting", int(earlier["id"]), earlier["sat"], sat, reason, at)
+    keep_amendment(connection, person, change)
+    return "dated"
+
+
 def sittings_of(connection: sqlite3.Connection, issue: int) -> tuple[Sitting, ...]:
     """Give the sittings of an issue that stand, each with the marking that stands."""
     rows = connection.execute(
         "SELECT s.id, f.label, coalesce(p.code, '') AS person, s.responses, s.entered,"
+        " coalesce(nullif(s.sat, ''), s.entered) AS sat,"
         " coalesce(m.code, '') AS marker FROM forms f JOIN sittings s ON s.form = f.id"
         " LEFT JOIN people p ON p.id = s.person LEFT JOIN people m ON m.id = s.marker"
         " WHERE f.issue = ? AND s.replaced = 0 ORDER BY s.id",
@@ -131,6 +178,7 @@ def sittings_of(connection: sqlite3.Connection, issue: int) -> tuple[Sitting, ..
             person=row["person"],
             responses=unpacked(row["responses"]),
             entered=row["entered"],
+            sat=row["sat"],
             marker=row["marker"],
             marked=standing_marking(connection, int(row["id"])),
         )

@@ -21,6 +21,9 @@ FREE_TEXTS = (
     ("observations", "job"),
     ("observations", "note"),
     ("dated_facts", "subject"),
+    ("amendments", "before"),
+    ("amendments", "after"),
+    ("amendments", "reason"),
 )
 CERTIFICATES = ("certificates", "content")
 PLAIN_TEXTS = (("issues", "settings"), ("corrections", "change"))

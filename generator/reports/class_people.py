@@ -5,7 +5,8 @@ from collections.abc import Sequence
 from fractions import Fraction
 from typing import Any
 
-from generator.reports.intervals import FEWEST, marks_text, percent, share_of_people
+from generator.reports.intervals import FEWEST, marks_text, percent
+from generator.reports.result_sentences import too_few_marks
 from generator.reports.sat_issue import SatIssue
 from generator.reports.sat_papers import SatPaper
 
@@ -19,18 +20,21 @@ SHORT_VERDICTS = {
 
 
 def summary_sentences(papers: Sequence[SatPaper]) -> list[str]:
-    """Say how many passed, with the interval where there are enough, and how the marks lie."""
+    """Say how many passed, how many fell short of what, and how the marks lie.
+
+    The class is all there is to count, so its share has no interval.
+    """
     if not papers:
         return ["Nobody has answered yet."]
     people = len(papers)
     verdicts = Counter(paper.verdict for paper in papers)
     said = f"{verdicts['passed']} of {people} passed"
     if people >= FEWEST:
-        low, high = share_of_people(verdicts["passed"], people).interval
-        said += f": {percent(Fraction(verdicts['passed'], people))} "
-        said += f"(95 % interval {percent(low)} to {percent(high)})"
+        said += f", {percent(Fraction(verdicts['passed'], people))}"
+    both = sum(paper.verdict == "must_pass_missed" and too_few_marks(paper) for paper in papers)
+    also = {"must_pass_missed": f" ({both} of them with too few marks as well)" if both else ""}
     others = [
-        f"{verdicts[verdict]} {words}"
+        f"{verdicts[verdict]} {words}{also.get(verdict, '')}"
         for verdict, words in SHORT_VERDICTS.items()
         if verdict != "passed" and verdicts[verdict]
     ]
@@ -41,7 +45,7 @@ def summary_sentences(papers: Sequence[SatPaper]) -> list[str]:
         least, most = percent(min(shares)), percent(max(shares))
         sentences.append(f"Mean of the marks {mean}, lowest {least}, highest {most}.")
     if people < FEWEST:
-        sentences.append(f"Fewer than {FEWEST} papers: counts only, no intervals.")
+        sentences.append(f"Fewer than {FEWEST} papers: counts only, no percent.")
     return sentences
 
 
@@ -52,10 +56,16 @@ def person_row(paper: SatPaper) -> Plain:
         "form": paper.label,
         "marks": f"{marks_text(paper.points)} of {paper.most}",
         "percent": percent(paper.points / paper.most) if paper.most else "",
-        "verdict": SHORT_VERDICTS[paper.verdict],
+        "verdict": _short_verdict(paper),
         "missed": ", ".join(str(answer.number) for answer in paper.gate_missed),
         "blank": sum(answer.mark.status == "blank" for answer in paper.counted),
     }
+
+
+def _short_verdict(paper: SatPaper) -> str:
+    words = SHORT_VERDICTS[paper.verdict]
+    both = paper.verdict == "must_pass_missed" and too_few_marks(paper)
+    return f"{words}, too few marks" if both else words
 
 
 def unanswered_words(sat: SatIssue) -> str:

@@ -28,7 +28,7 @@ def class_report(sat: SatIssue, names: CourseNames, analysis: PooledAnalysis) ->
     """
     papers = sat.papers
     issue = sat.issue
-    looks, looks_note = items_to_look_at(analysis)
+    looks, looks_note = items_to_look_at(analysis, _stems(papers))
     objectives = objectives_to_reteach(papers, names)
     slips = commonest_slips(papers)
     misses = gate_misses(papers)
@@ -71,6 +71,14 @@ def class_report(sat: SatIssue, names: CourseNames, analysis: PooledAnalysis) ->
     }
 
 
+def _stems(papers: tuple[SatPaper, ...]) -> dict[str, str]:
+    """Give the stem of each item as the first form that has it printed it."""
+    stems: dict[str, str] = {}
+    for answer in (answer for paper in papers for answer in paper.answers):
+        stems.setdefault(str(answer.question["id"]), str(answer.question["stem"]))
+    return stems
+
+
 def _counted(sat: SatIssue) -> str:
     return f"{len(sat.papers)} answered, {len(sat.unanswered)} not"
 
@@ -108,7 +116,13 @@ def _pooled_words(analysis: PooledAnalysis) -> str:
 def _slips_note(slips: int) -> str:
     if not slips:
         return "No slip was made twice."
-    return f"{slips - MOST_SLIPS} more were made twice or oftener." if slips > MOST_SLIPS else ""
+    return _more_slips(slips - MOST_SLIPS)
+
+
+def _more_slips(left: int) -> str:
+    if left <= 0:
+        return ""
+    return f"{left} more slip{'s were' if left > 1 else ' was'} made at least twice."
 
 
 def _misses_note(papers: tuple[SatPaper, ...], misses: int) -> str:

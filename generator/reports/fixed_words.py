@@ -13,7 +13,7 @@ NOT_SAID_PROFILE = (
     "This page says where to look and what to teach first. It does not say that a person is "
     "qualified, competent, certified or fit for any work.",
     "It replaces no training, no fit test, no medical check and no record that the law asks for.",
-    "Watch every task the first time, also those that were shown on paper: answers do not show "
+    "Watch every task the first time, also those that were all right on paper: answers do not show "
     "skill with a gun or a block.",
 )
 DISCLAIMERS = (NOT_SAID_PERSON, NOT_SAID_CLASS, *NOT_SAID_PROFILE)

@@ -88,11 +88,6 @@ def share_of_answers(answers: Iterable[Answer]) -> Share | None:
     return Share(sum(shares, Fraction(0)) / len(shares), Fraction(len(shares)))
 
 
-def share_of_people(some: int, people: int) -> Share:
-    """Give the share of people; `people` is at least 1."""
-    return Share(Fraction(some, people), Fraction(people))
-
-
 def percent(share: Fraction | float) -> str:
     """Write a share as a whole percent, half up, that does not break over a line."""
     whole = round_to_step(Fraction(share) * 100, Fraction(1), "half")

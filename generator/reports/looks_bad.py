@@ -1,6 +1,6 @@
 """Questions that a person should look at, as far as the number of answers bears it."""
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from typing import Any
 
 from generator.marking.analysis_flags import (
@@ -14,6 +14,7 @@ from generator.reports.pooled_analysis import PooledAnalysis, PooledItem
 
 Plain = dict[str, Any]
 MOST_ROWS = 6
+LONGEST_STEM = 110
 COUNTS_ONLY = (
     f"No question has {FACILITY_FROM} answers yet, so there are only counts: none can be called "
     "easy, hard or bad."
@@ -25,18 +26,21 @@ NO_FLAGS_YET = (
 NOTHING_FLAGGED = f"No question with {INTERVAL_FROM} answers or more calls for a look."
 
 
-def items_to_look_at(analysis: PooledAnalysis) -> tuple[list[Plain], str]:
-    """Give rows of items with what to look at, and a sentence on what the numbers bear."""
+def items_to_look_at(analysis: PooledAnalysis, stems: Mapping[str, str]) -> tuple[list[Plain], str]:
+    """Give rows of items with what to look at, and a sentence on what the numbers bear.
+
+    stems  of the items as one form printed them; an item without one shows its name alone
+    """
     biggest = max((item.people for item in analysis.items), default=0)
     if biggest < FACILITY_FROM:
         return [], COUNTS_ONLY
     if biggest < INTERVAL_FROM:
-        return [_row(item, "hard for those who met it") for item in _hardest(analysis.items)], (
-            NO_FLAGS_YET
-        )
+        return [
+            _row(item, "hard for those who met it", stems) for item in _hardest(analysis.items)
+        ], (NO_FLAGS_YET)
     flagged = [(item, words) for item in analysis.items if (words := _flag_words(item))]
     flagged.sort(key=lambda found: (_least(found[0]), found[0].analysis.name))
-    rows = [_row(item, words) for item, words in flagged[:MOST_ROWS]]
+    rows = [_row(item, words, stems) for item, words in flagged[:MOST_ROWS]]
     more = len(flagged) - len(rows)
     said = f"{more} more: guidecoat analyse lists them." if more else ""
     return rows, said if rows else NOTHING_FLAGGED
@@ -63,7 +67,14 @@ def _hardest(items: Sequence[PooledItem]) -> list[PooledItem]:
     return enough[:3]
 
 
-def _row(item: PooledItem, words: str) -> Plain:
+def _shortened(stem: str) -> str:
+    """Cut a long stem after a word, so that a row stays a row."""
+    if len(stem) <= LONGEST_STEM:
+        return stem
+    return f"{stem[:LONGEST_STEM].rpartition(' ')[0]} …"
+
+
+def _row(item: PooledItem, words: str, stems: Mapping[str, str]) -> Plain:
     found = item.analysis
     share = percent(found.facility.value or 0.0)
     low_high = found.facility_interval
@@ -72,6 +83,7 @@ def _row(item: PooledItem, words: str) -> Plain:
     ends = found.item_rest_interval
     return {
         "item": found.name,
+        "stem": _shortened(stems.get(found.name, "")),
         "facility": f"{share}{between}",
         "people": str(item.people),
         "rest": "" if rest is None else f"{rest:.2f}",

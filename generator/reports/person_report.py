@@ -3,13 +3,12 @@
 from collections.abc import Sequence
 from typing import Any
 
-from generator.records.marked import VERDICT_WORDS
 from generator.reports.course_names import CourseNames
 from generator.reports.fixed_words import NOT_SAID_PERSON
 from generator.reports.intervals import FEWEST, METHOD
 from generator.reports.module_counts import ModuleCount, by_module
 from generator.reports.panel_strip import panel_in_words, panel_strip
-from generator.reports.result_sentences import gate_sentences, marks_sentences
+from generator.reports.result_sentences import gate_sentences, marks_sentences, verdict_sentence
 from generator.reports.sat_papers import SatPaper
 from generator.reports.slip_sentences import KINDS, SlipGroup, grouped_slips, worth_knowing
 from generator.reports.study import numbers_of, study_rows
@@ -22,6 +21,10 @@ PANEL_WORDS = (
 NOTHING_WRONG = "Nothing went wrong that cost marks."
 NOTHING_TO_STUDY = "No objective lost marks on this paper. Keep them fresh on the course site."
 SLIPS_LEGEND = "The number of the question stands first; * marks a must-pass question."
+SAMPLE = (
+    "They take the questions for a random draw of equal ones from the subject; heavy questions "
+    "count by their marks."
+)
 KEY_KEPT = "The right answers are not printed here, since the questions may be asked again."
 
 
@@ -39,9 +42,9 @@ def person_report(paper: SatPaper, names: CourseNames) -> Plain:
         "title": f"{paper.title}: report",
         "corner": f"Issue {paper.issue}, form {paper.label}",
         "edition": paper.edition,
-        "foot": [f"Issue {paper.issue} form {paper.label}", f"Sat {paper.sat[:10]}"],
+        "foot": [f"Issue {paper.issue} form {paper.label}", f"Taken on {paper.sat[:10]}"],
         "facts": _facts(paper),
-        "verdict": _capital(VERDICT_WORDS[paper.verdict]),
+        "verdict": verdict_sentence(paper),
         "passed": paper.verdict == "passed",
         "gate": gate_sentences(paper, names),
         "marks": marks_sentences(paper),
@@ -55,7 +58,7 @@ def person_report(paper: SatPaper, names: CourseNames) -> Plain:
         "heed": _heed(paper),
         "study": study_rows(paper.counted, names),
         "study_none": "" if any(a.lost for a in paper.counted) else NOTHING_TO_STUDY,
-        "notes": [NOT_SAID_PERSON, f"{METHOD} {KEY_KEPT}"],
+        "notes": [NOT_SAID_PERSON, f"{METHOD} {SAMPLE} {KEY_KEPT}"],
     }
 
 
@@ -63,7 +66,7 @@ def _facts(paper: SatPaper) -> list[list[str]]:
     return [
         ["Person", paper.person or "not named"],
         ["Paper", f"{paper.blueprint}, form {paper.label}, id {paper.form_id or 'none'}"],
-        ["Answered", paper.sat[:10]],
+        ["Taken on", paper.sat[:10]],
     ]
 
 
@@ -112,7 +115,3 @@ def _heed(paper: SatPaper) -> list[str]:
     """Give what a hazard says wherever it is met; a question's own caution could tell its key."""
     said = [c for a in paper.counted if a.lost for c in a.question.get("cautions", ())]
     return list(dict.fromkeys(caution["text"] for caution in said if caution["hazard"]))
-
-
-def _capital(words: str) -> str:
-    return words[:1].upper() + words[1:]

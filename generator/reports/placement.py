@@ -8,8 +8,8 @@ from generator.reports.tasks import Task
 
 GATE = "a must-pass question was missed: before any such work"
 WATCH = "a question was missed"
-NOT_ASKED = "not asked here, or by too few questions: as planned"
-SHOWN = "shown on paper: go through its cautions and cards, then on"
+NOT_ASKED = "not tested: take it in the usual order"
+SHOWN = "all right on paper: go through its cautions and cards, then on"
 
 
 @dataclass(frozen=True, slots=True)

@@ -48,7 +48,7 @@ def profile(
         "foot": [f"Issue {paper.issue} form {paper.label}", f"Drawn up {today.isoformat()}"],
         "facts": [
             ["Person", paper.person or "not named"],
-            ["Answered", paper.sat[:10]],
+            ["Taken on", paper.sat[:10]],
             ["Marks", f"{marks_text(paper.points)} of {paper.most}"],
         ],
         "gate": gate_sentences(paper, names),

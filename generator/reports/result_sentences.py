@@ -3,9 +3,16 @@
 from collections.abc import Sequence
 
 from generator.questions.wording import lower_start
+from generator.records.marked import VERDICT_WORDS
 from generator.reports.course_names import CourseNames
 from generator.reports.intervals import FEWEST, Standing, marks_text, percent, share_of_marks
 from generator.reports.sat_papers import Answer, SatPaper
+
+# what a shop does between shown and not shown; common practice
+GREY_ZONE = (
+    "Before work that rests on it, ask again about what was missed: a module check, or a few "
+    "questions at the panel."
+)
 
 
 def gate_sentences(paper: SatPaper, names: CourseNames) -> list[str]:
@@ -48,14 +55,26 @@ def marks_sentences(paper: SatPaper) -> list[str]:
     if any(answer.waits for answer in paper.counted):
         return [needed, "Some answers still wait for a person, so the marks may rise."]
     low, high = share.interval
-    equal = marks_text(share.number)
+    asked = len(paper.counted)
     return [
         needed,
-        f"As a sample of all such questions it stands for {percent(low)} to {percent(high)} known "
-        f"(95 % interval; {len(paper.counted)} questions, which tell as much as {equal} of equal "
-        "weight).",
+        f"From {asked} question{'s' * (asked != 1)}, your knowledge of the subject lies between "
+        f"about {percent(low)} and {percent(high)}.",
         _standing(share.standing(paper.pass_percent), paper),
     ]
+
+
+def verdict_sentence(paper: SatPaper) -> str:
+    """Say how a paper came out; where marks and a must-pass question fell short, say both."""
+    words = VERDICT_WORDS[paper.verdict]
+    if paper.verdict == "must_pass_missed" and too_few_marks(paper):
+        words = "not passed: too few marks, and a must-pass question was missed"
+    return words[:1].upper() + words[1:]
+
+
+def too_few_marks(paper: SatPaper) -> bool:
+    """Say whether the marks alone would not have been enough."""
+    return paper.points < paper.pass_marks
 
 
 def _standing(standing: Standing, paper: SatPaper) -> str:
@@ -65,9 +84,7 @@ def _standing(standing: Standing, paper: SatPaper) -> str:
     if standing == "not yet":
         return f"The paper does not show {standard}, and speaks against it so far."
     if standing == "more answers needed":
-        return (
-            f"The paper alone cannot tell {standard}, or that it is not; that takes more answers."
-        )
+        return f"The paper alone cannot tell {standard}, or that it is not. {GREY_ZONE}"
     return f"With fewer than {FEWEST} questions the paper cannot say {standard}."
 
 

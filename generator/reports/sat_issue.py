@@ -5,6 +5,7 @@ from dataclasses import dataclass
 from generator.marking.corrected_key import corrected_form
 from generator.records import Records, RecordsRefused
 from generator.records.corrected_forms import changes_of
+from generator.records.issued_before import voided_words
 from generator.records.issues import Issue, issue_of
 from generator.records.sittings import Sitting, sittings_of
 from generator.reports.sat_papers import Answer, Plain, SatPaper, pass_marks
@@ -30,7 +31,7 @@ def sat_issue(connection: Records, number: int) -> SatIssue:
     """
     issue = issue_of(connection, number)
     if issue.state == "voided":
-        raise RecordsRefused(f"issue {number} was voided; its marks do not count")
+        raise RecordsRefused(voided_words(number))
     changes = changes_of(connection, number)
     forms = {form.label: corrected_form(form.content, changes) for form in issue.forms}
     places = {form.label: place for place, form in enumerate(issue.forms)}
@@ -53,7 +54,7 @@ def _paper(issue: Issue, form: Plain, sitting: Sitting) -> SatPaper:
         form_id=str(form.get("form_id", "")),
         edition=issue.edition,
         person=sitting.person,
-        sat=sitting.entered,
+        sat=sitting.sat,
         verdict=marked.verdict,
         points=marked.points,
         most=marked.most,

@@ -1,4 +1,4 @@
-"""A paper task by task: shown on paper, or to be watched; with how little that rests on."""
+"""A paper task by task: all right, or to be watched; with how little that rests on."""
 
 from collections.abc import Sequence
 from dataclasses import dataclass
@@ -9,10 +9,10 @@ from generator.reports.guessing_odds import chance_all_right, odds_in_words
 from generator.reports.module_counts import by_module
 from generator.reports.sat_papers import Answer, SatPaper
 
-Showing = Literal["shown on paper", "needs watching", "too few questions to say"]
+Showing = Literal["all right", "needs watching", "too few questions to say"]
 FEWEST_TO_SHOW = 2
 THRESHOLD = (
-    "Shown on paper means: every question of the task is right, and there are at least "
+    "All right means: every question of the task is right, and there are at least "
     f"{FEWEST_TO_SHOW}. Anything else needs watching. That is little to go by: somebody who knows "
     "only 7 in 10 of a task gets 2 of 2 right about every second time (49 %) and 5 of 5 about one "
     "time in 6 (17 %)."
@@ -38,7 +38,7 @@ class Task:
         if self.right < self.asked or any(a.waits for a in self.answers if not a.left_out):
             return "needs watching"
         enough = self.asked >= FEWEST_TO_SHOW
-        return "shown on paper" if enough else "too few questions to say"
+        return "all right" if enough else "too few questions to say"
 
     @property
     def rests_on(self) -> str:
@@ -47,7 +47,7 @@ class Task:
         chance = chance_all_right(a.question for a in self.answers if not a.left_out)
         verb = "it" if self.asked == 1 else "all"
         if chance == 0:
-            return f"{questions}; a guesser never gets {verb} right"
+            return f"{questions}; cannot be guessed"
         return f"{questions}; a guesser gets {verb} right {odds_in_words(chance)}"
 
 

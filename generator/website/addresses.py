@@ -4,6 +4,7 @@ import re
 
 from generator.website.course import Course
 
+SCHEMES = ("source", "term", "lesson", "questions", "procedure", "fault", "table")
 _PLAIN_PAGE = re.compile(r"([a-z0-9_-]+)(#[A-Za-z0-9_-]+)?\Z")
 _PAGES = frozenset(
     (

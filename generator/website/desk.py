@@ -14,7 +14,7 @@ from generator.diagnostics import Problem
 from generator.quantities import UNITS
 from generator.questions.wording import lower_start
 from generator.website.addresses import source_address
-from generator.website.caution_boxes import caution_box
+from generator.website.caution_boxes import caution_box, hazard_anchor
 from generator.website.course import Course
 from generator.website.draft import Draft
 from generator.website.prose import phrase, rendered
@@ -44,9 +44,13 @@ class Desk:
         self._environment.filters["data_block"] = data_block
         self._environment.filters["lower_first"] = lower_start
 
-    def draft(self, path: str) -> Draft:
-        """Begin a page; its problems are kept here. `path` is the author's file."""
-        return Draft(self.course, path, self.problems)
+    def draft(self, path: str, text: str = "") -> Draft:
+        """Begin a page; its problems are kept here.
+
+        path  the author's file
+        text  what the author wrote there, where places in it are to be found
+        """
+        return Draft(self.course, path, self.problems, text=text)
 
     def fill(self, template: str, draft: Draft, /, **values: Any) -> str:
         """Render a template; what a template calls works on this draft."""
@@ -57,6 +61,7 @@ class Desk:
             cited=partial(cited, draft),
             caution_box=partial(caution_box, draft),
             hazards_met=hazards_met,
+            hazard_anchor=hazard_anchor,
             status_words=STATUS_WORDS,
             symbol_of=symbol_of,
             **values,

@@ -45,6 +45,9 @@ class Draft:
 
     path      the author's file, for problems
     problems  may be shared by the pages of one site
+    text      the author's text, where places in it are to be found
+    line      the line that is being rendered
+    base      lines before the text that is being rendered, inside a block
     cautions  the author's own cautions that the page has said
     told      hazards that the page has told in full
     """
@@ -57,16 +60,33 @@ class Draft:
     cautions: list[str] = field(default_factory=list)
     told: set[str] = field(default_factory=set)
     anchors: set[str] = field(default_factory=set)
+    text: str = ""
     line: int = 1
+    base: int = 0
 
     def cite(self, key: str) -> None:
         """Note a source of this page, once."""
         if key not in self.cited:
             self.cited.append(key)
 
-    def report(self, rule: str, message: str, hint: str = "") -> None:
-        """Note a problem at the line that is being rendered."""
-        self.problems.append(Problem(Place(self.path, self.line, 1), "error", rule, message, hint))
+    def report(
+        self, rule: str, message: str, hint: str = "", sought: str = "", shift: int = 0
+    ) -> None:
+        """Note a problem at the line that is being rendered.
+
+        sought  words of the author's text: the place is where they stand from that line on
+        shift   columns to the right of their start
+        """
+        place = self._place_of(sought) if sought else Place(self.path, self.line, 1)
+        self.problems.append(Problem(place.shifted(shift), "error", rule, message, hint))
+
+    def _place_of(self, sought: str) -> Place:
+        lines = self.text.splitlines()
+        for number in range(self.line, len(lines) + 1):
+            column = lines[number - 1].find(sought)
+            if column >= 0:
+                return Place(self.path, number, column + 1)
+        return Place(self.path, self.line, 1)
 
     def free_anchor(self, wanted: str) -> str:
         """Give an anchor that no other heading of the page has."""

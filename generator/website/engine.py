@@ -1,15 +1,20 @@
 """Runs the site engine: one build into a folder, or a live preview."""
 
 import logging
+from collections.abc import Iterator
+from contextlib import contextmanager
 from pathlib import Path
 
+from jinja2 import TemplateError
 from mkdocs.commands.build import build
 from mkdocs.commands.serve import serve
 from mkdocs.config import load_config
 from mkdocs.config.defaults import MkDocsConfig
 from mkdocs.exceptions import Abort, BuildError, ConfigurationError
 
+from generator.website.page_sections import NotThisTheme
 from generator.website.plugin import CoursePlugin
+from generator.website.self_contained import BrokenScript
 from generator.website.single_file import ONE_FILE, one_file
 
 
@@ -22,18 +27,45 @@ def build_into(config_file: Path, target: Path, *, single_file: bool = False) ->
 
     single_file  also write the whole course as one document beside the pages
     """
-    heard = _Listener()
-    log = logging.getLogger("mkdocs")
-    log.addHandler(heard)
-    try:
-        config = load_config(str(config_file), site_dir=str(target))
+    with _plain_refusals():
+        config = _course_settings(config_file, target)
         config.plugins.on_startup(command="build", dirty=False)
         build(config)
         if single_file:
             _write_one_file(config, target)
         config.plugins.on_shutdown()
+
+
+def settings(config_file: Path) -> None:
+    """Read the settings as a build does; raises SiteRefused with the reason."""
+    with _plain_refusals():
+        _course_settings(config_file, config_file.parent / "site")
+
+
+def _course_settings(config_file: Path, target: Path) -> MkDocsConfig:
+    config = load_config(str(config_file), site_dir=str(target))
+    if not any(isinstance(plugin, CoursePlugin) for plugin in config.plugins.values()):
+        raise SiteRefused(
+            f"{config_file.name} does not name the plugin 'guidecoat', so that the bare lessons "
+            "would be published; write 'plugins:' and below it '  - guidecoat'"
+        )
+    return config
+
+
+@contextmanager
+def _plain_refusals() -> Iterator[None]:
+    """Turn what the engine and the templates refuse into SiteRefused with what was heard."""
+    heard = _Listener()
+    log = logging.getLogger("mkdocs")
+    log.addHandler(heard)
+    try:
+        yield
     except (Abort, BuildError, ConfigurationError) as error:
         raise SiteRefused("\n".join([*heard.lines, str(error)]).strip()) from error
+    except TemplateError as error:
+        raise SiteRefused(f"a template of the theme: {error.message}") from error
+    except (BrokenScript, NotThisTheme) as error:
+        raise SiteRefused(str(error)) from error
     finally:
         log.removeHandler(heard)
 

@@ -9,12 +9,13 @@ from generator.website.prose import rendered
 
 def lesson_page(name: str, desk: Desk) -> tuple[BuiltPage, tuple[str, ...]]:
     """Build a lesson or another page of words; give its cautions with it."""
-    draft = desk.draft(f"course/{name}.md")
-    body = rendered(desk.course.lessons[name], draft, lesson_blocks(desk))
+    text = desk.course.lessons[name]
+    draft = desk.draft(f"course/{name}.md", text)
+    body = rendered(text, draft, lesson_blocks(desk))
     if SOURCES_HERE in body:
         body = body.replace(SOURCES_HERE, sources_html(draft, desk))
     module = desk.course.module_named(name)
-    title, rest = _split_title(body, draft, module.title if module else name)
+    title, rest = split_title(body, draft, module.title if module else name)
     contents = tuple(heading for heading in draft.headings if heading.level == 2)
     html = desk.fill(
         "pages/lesson.html",
@@ -30,7 +31,8 @@ def lesson_page(name: str, desk: Desk) -> tuple[BuiltPage, tuple[str, ...]]:
     return BuiltPage(f"{name}.html", html, title, "lesson", contents), tuple(draft.cautions)
 
 
-def _split_title(body: str, draft: Draft, fallback: str) -> tuple[str, str]:
+def split_title(body: str, draft: Draft, fallback: str) -> tuple[str, str]:
+    """Give the first heading's words and the body without it; report where there is none."""
     first = draft.headings[0] if draft.headings else None
     if first is None or first.level != 1:
         draft.line = 1

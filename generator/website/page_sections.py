@@ -22,6 +22,10 @@ _PAGE = re.compile(r"(?P<page>[a-z0-9_-]+)\.html(?:#(?P<place>.*))?\Z")
 _INSIDE = re.compile(r"url\(#(?P<place>[^)]+)\)\Z")
 
 
+class NotThisTheme(ValueError):
+    """A page does not have the frame that this theme puts around it."""
+
+
 class Section(NamedTuple):
     """One page inside the one document; `name` is its place in it."""
 
@@ -62,7 +66,7 @@ def page_sections(pages: Sequence[str], texts: Sequence[str]) -> tuple[Frame, tu
 def _body(text: str) -> re.Match[str]:
     found = _BODY.search(text)
     if found is None:
-        raise ValueError("a page without the frame of this theme")
+        raise NotThisTheme("a page without the frame of this theme")
     return found
 
 

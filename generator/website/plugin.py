@@ -16,24 +16,11 @@ from generator.diagnostics import as_text, has_errors
 from generator.website.draft import BuiltPage
 from generator.website.gather import line_reader, read_course
 from generator.website.offline import MANIFEST, app_manifest, write_worker
+from generator.website.publishing import is_published
 from generator.website.site import Site, build_site
 
 NO_SITE = Site((), ())
 HOME = "index.html"
-NOT_FOR_THE_SITE = (
-    "sitemap.xml",
-    "offline.js.txt",
-    "fonts_print/",
-    "assets/css/",
-    "assets/js/",
-    "blocks/",
-    "checks/",
-    "on_screen.html",
-    "one_file.html",
-    "pages/",
-    "questions/",
-    "figures/",
-)
 
 
 class CourseOptions(Config):  # type: ignore[no-untyped-call]
@@ -58,10 +45,11 @@ class CoursePlugin(BasePlugin[CourseOptions]):  # type: ignore[no-untyped-call]
         return config
 
     def on_files(self, files: Files, *, config: MkDocsConfig) -> Files:
-        """Replace the author's files by the built pages; keep the theme's assets."""
+        """Replace the author's files by the built pages; keep pictures and typefaces."""
         site = self._built(config)
         self._pages = {page.path: page for page in site.pages}
-        kept = [file for file in files if _is_asset(file)]
+        theme = _theme(config)
+        kept = [file for file in files if is_published(theme, Path(str(file.abs_src_path)))]
         made = [File.generated(config, _source_name(path), content="") for path in self._pages]
         made += [File.generated(config, path, content=text) for path, text in site.files]
         if self._published:
@@ -105,10 +93,6 @@ class CoursePlugin(BasePlugin[CourseOptions]):  # type: ignore[no-untyped-call]
 
 def _theme(config: MkDocsConfig) -> Path:
     return Path(str(config.theme.custom_dir))
-
-
-def _is_asset(file: File) -> bool:
-    return not file.is_documentation_page() and not file.src_uri.startswith(NOT_FOR_THE_SITE)
 
 
 def _source_name(path: str) -> str:

@@ -8,7 +8,7 @@ from generator.refinishing.catalogue import CATALOGUE
 from generator.website.blocks import fault_html, procedure_html, table_html
 from generator.website.caution_boxes import hazard_anchor
 from generator.website.course import Course
-from generator.website.desk import Desk
+from generator.website.desk import TAG_WORDS, Desk
 from generator.website.draft import BuiltPage, Draft, Heading
 from generator.website.worked import readable, relation_tags
 
@@ -52,10 +52,14 @@ def sources_page(desk: Desk) -> BuiltPage:
 
 
 def relations_page(desk: Desk) -> BuiltPage:
-    """List every relation of the catalogue with its equation, units, limits and source."""
+    """List the relations of the catalogue with their equations, units, limits and sources.
+
+    A relation whose document is not among the sources of this course is left out.
+    """
     entries = [
         {"name": readable(name), "anchor": name, "relation": found, "tags": relation_tags(found)}
         for name, found in sorted(CATALOGUE.items())
+        if found.facts.source in desk.course.sources or found.facts.source in TAG_WORDS
     ]
     draft = desk.draft("generator/refinishing/catalogue.py")
     html = desk.fill("pages/relations.html", draft, entries=entries, readable=readable)

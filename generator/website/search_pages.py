@@ -25,4 +25,6 @@ def search_list(pages: Iterable[BuiltPage], desk: Desk) -> SiteFile:
         "names": other_names(desk.course),
     }
     text = json.dumps(content, ensure_ascii=False, separators=(",", ":"))
+    # a text that holds the end of a script would end the script it is put into
+    text = text.replace("<", "\\u003c")
     return SiteFile(LIST, f'"use strict";\nvar guidecoatSearchList = {text};\n')

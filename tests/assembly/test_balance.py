@@ -48,20 +48,22 @@ def test_one_paper_overlaps_with_nothing():
     assert balance.most_shared == 0
 
 
-def said(repeats, bound, met_again=0):
+def said(overlap=Fraction(0), most_shared=0, met_again=0):
     halves = (Fraction(1, 2), Fraction(3, 5))
-    minutes = (Fraction(20), Fraction(41, 2))
-    return Balance(repeats, bound, Fraction(0), 0, halves, minutes, met_again).in_words()
+    minutes = (Fraction(20), Fraction(43, 2))
+    balance = Balance(0, 0, overlap, most_shared, halves, minutes, met_again)
+    return balance.in_words(80, 30)
 
 
-def test_the_words_say_whether_the_bound_was_met_or_by_how_much_missed():
-    assert said(0, 0).startswith("No question repeats itself between these papers.")
-    assert said(12, 12).startswith("12 repeats, the fewest that this bank allows.")
-    assert said(1, 1).startswith("1 repeat, the fewest")
-    assert said(15, 12).startswith("15 repeats, 3 more than counting alone would allow.")
+def test_the_words_give_expected_result_and_time_beside_those_of_the_plan():
+    assert said() == (
+        "An average apprentice should score about 50 to 60 % (pass 80 %) in 20 to 22 of 30 minutes."
+    )
 
 
-def test_the_words_give_expected_result_and_time_and_what_is_met_again():
-    assert "Expected result 50.0 to 60.0 %, expected time 20 to 20.5 min." in said(0, 0)
-    assert said(0, 0, 1).endswith("Once a person meets a question again.")
-    assert said(0, 0, 3).endswith("3 times a person meets a question again.")
+def test_the_words_say_how_much_two_papers_share_and_what_is_met_again():
+    assert said(Fraction(1, 4), 9).endswith(
+        "Two of these papers share 25 % of their questions on average, 9 at most."
+    )
+    assert said(met_again=1).endswith("Once a person meets a question again.")
+    assert said(met_again=3).endswith("3 times a person meets a question again.")

@@ -1,6 +1,7 @@
 """Key positions: chance of uneven counts against published values, a library and counting."""
 
 from collections import Counter
+from dataclasses import replace
 from itertools import product
 
 import pytest
@@ -9,6 +10,7 @@ from hypothesis import strategies as st
 from scipy.stats import chi2
 
 from generator.assembly import build_forms, position_alarms
+from generator.assembly.evened_letters import evened
 from generator.assembly.key_positions import (
     IMPROBABLE,
     PositionAlarm,
@@ -66,13 +68,44 @@ def test_no_keys_and_one_position_are_no_cause_for_alarm():
 
 def test_an_alarm_says_where_the_keys_stand():
     words = PositionAlarm((12, 3, 3, 2), 0.004223).in_words()
-    assert "A 12, B 3, C 3, D 2" in words
-    assert "0.42%" in words
+    assert words == "A is the right answer 12 times of 20"
 
 
-def test_shuffled_forms_alarm_about_as_seldom_as_chance_says(tmp_path):
+def test_forms_whose_keys_pile_up_are_laid_anew_until_none_alarms(tmp_path):
     bank, entry = papers(tmp_path, plan("{module: filler, kinds: [choice], count: 10}"))
     forms = build_forms(bank, entry, "positions", tuple(f"form {n}" for n in range(120)))
-    alarms = sum(len(position_alarms(form)) for form in forms)
-    # at one alarm in a hundred, 8 or more of 120 have a chance of 2 in 10,000
-    assert alarms < 8
+    assert [form.label for form in forms if position_alarms(form)] == []
+
+
+def piled_up(form):
+    """Give a form with every right option in the first place."""
+    return replace(
+        form, questions=tuple(replace(e, question=_first(e.question)) for e in form.questions)
+    )
+
+
+def _first(question):
+    options = sorted(question.key.options, key=lambda option: not option.right)
+    options = [replace(o, letter="ABCDEFGH"[n]) for n, o in enumerate(options)]
+    return replace(question, key=replace(question.key, options=tuple(options)))
+
+
+def test_evening_keeps_every_question_with_its_options_and_its_right_one(tmp_path):
+    bank, entry = papers(tmp_path, plan("{module: filler, kinds: [choice], count: 10}"))
+    for form in build_forms(bank, entry, "even", tuple(f"form {n}" for n in range(20))):
+        assert evened(form) == form
+        uneven = piled_up(form)
+        assert position_alarms(uneven)
+        laid = evened(uneven)
+        assert position_alarms(laid) == ()
+        assert laid == evened(uneven)
+        for one, other in zip(uneven.questions, laid.questions, strict=True):
+            assert one.question.name == other.question.name
+            assert _said(one) == _said(other)
+            assert [o.letter for o in other.question.key.options] == [
+                o.letter for o in one.question.key.options
+            ]
+
+
+def _said(entry):
+    return {(option.text, option.right, option.says) for option in entry.question.key.options}

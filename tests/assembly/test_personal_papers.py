@@ -158,7 +158,7 @@ def test_a_resit_that_cannot_avoid_everything_says_how_much_is_met_again(tmp_pat
     met = frozenset({"film_build/films/wet"})
     again = assemble(bank, entry, "autumn", ("A",), ("Ann 1",), Past(met={"Ann 1": met}))
     assert again.balance.met_again == 1
-    assert "Once a person meets a question again." in again.balance.in_words()
+    assert "Once a person meets a question again." in again.balance.in_words(80, 30)
 
 
 def test_what_earlier_issues_used_is_used_less_now(tmp_path):

@@ -7,8 +7,8 @@ from generator.bank import Bank, Entry
 from generator.bank.records import NumericItem
 from generator.bank.typing import read_record
 from generator.bank.yaml_source import read_yaml
-from generator.command_line.blueprints import blueprint_problems
-from generator.command_line.project import Project, read_and_check
+from generator.command_line.project import Project
+from generator.command_line.whole_project import whole_project
 from generator.diagnostics import Place, Problem
 
 SMALL_PROJECT = Path(__file__).parent / "small_project"
@@ -19,13 +19,20 @@ REPOSITORY = Path(__file__).parents[2]
 def small_project(folder: Path) -> Path:
     """Copy the small project into a folder and give its root."""
     root = folder / "project"
-    shutil.copytree(SMALL_PROJECT, root)
+    shutil.copytree(SMALL_PROJECT, root, symlinks=True)
+    # the theme is the real one, linked from wherever the copy lies
+    (root / "site_theme").unlink()
+    (root / "site_theme").symlink_to(REPOSITORY / "site_theme")
     return root
 
 
 def put(root: Path, path: str, text: str) -> None:
-    """Write a file of a project; the text '(removed)' takes it away, lessons start with course/."""
-    target = root / path if path.startswith("course/") else root / "question_bank" / path
+    """Write a file of a project; the text '(removed)' takes it away.
+
+    Paths of lessons start with course/, and mkdocs.yml lies at the top; the rest is the bank's.
+    """
+    at_top = path.startswith("course/") or path == "mkdocs.yml"
+    target = root / path if at_top else root / "question_bank" / path
     if text.strip() == "(removed)":
         target.unlink()
         return
@@ -36,8 +43,7 @@ def put(root: Path, path: str, text: str) -> None:
 
 def everything_found(root: Path) -> tuple[Bank | None, tuple[Problem, ...]]:
     """Read a project as `guidecoat check` does; give the bank and every problem."""
-    bank, problems = read_and_check(Project(root))
-    return bank, (*problems, *(blueprint_problems(bank, problems) if bank else ()))
+    return whole_project(Project(root))
 
 
 def said(problem: Problem) -> str:

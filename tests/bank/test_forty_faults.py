@@ -12,6 +12,7 @@ from click.testing import CliRunner, Result
 from pytest import MonkeyPatch
 
 from generator.command_line.main import main
+from generator.diagnostics.report import WIDEST
 from tests.bank.small_bank import put, small_project
 
 MARK = re.compile(r"«([a-z-]+)»")
@@ -53,7 +54,7 @@ old_notes: {document: Notes, title: Notes of an old hand, status: from_memory}
 """,
     "blueprints/open.yml": "title: Open\ncells: [{count: 3\n«yaml-form»",
     "faults/empty.yml": "«file-empty»# nothing yet\n",
-    "faults/bytes.yml": "«file-unreadable»title: (byte FF)\n",
+    "faults/bytes.yml": "title: «file-unreadable»(byte FF)\n",
     "procedures/tabbed.yml": "title: Tabs\nsteps:\n«yaml-tab»\t- wash\n",
     "faults/stained_filler.yml": """\
 title: Stained filler
@@ -215,7 +216,14 @@ def test_each_of_the_forty_is_one_headline_with_its_line_and_a_caret(
         assert lines[head].startswith(f"{path}:{line}:{column}: error: ")
         assert lines[head].endswith(f"[{rule}]")
         if lines[head + 1].startswith("    ") and "hint:" not in lines[head + 1]:
-            assert lines[head + 2].expandtabs(1).index("^") == column - 1 + 4
+            caret = lines[head + 2].expandtabs(1).index("^")
+            source = (root / path).read_text("utf-8", "surrogateescape").split("\n")[line - 1]
+            if len(source) <= WIDEST:
+                assert caret == column - 1 + 4
+            else:
+                # of a long line only the part around the fault is shown
+                assert len(lines[head + 1]) <= WIDEST + 6
+                assert lines[head + 1][caret : caret + 20] == source[column - 1 : column + 19]
     assert "Traceback" not in "\n".join(lines)
 
 

@@ -122,7 +122,7 @@ def test_a_byte_order_mark_is_no_part_of_the_text() -> None:
         ("a: 1\n---\nb: 2\n", [(2, 1, "yaml-form")]),
         ("a: 1\n...\n---\nb: 2\n", [(3, 1, "yaml-form")]),
         ("a: [1, 2\n", [(2, 1, "yaml-form")]),
-        ("a: 'never closed\n", [(2, 1, "yaml-form")]),
+        ("a: 'never closed\n", [(1, 4, "yaml-form")]),
         ("a: b: c\n", [(1, 5, "yaml-form")]),
         ("a: {{film}}\n", [(1, 5, "yaml-form")]),
         ("? [a, b]\n: c\n", [(1, 3, "yaml-form")]),

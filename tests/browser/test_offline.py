@@ -212,6 +212,20 @@ def test_a_page_that_is_not_of_this_edition_is_never_kept(shop: Shop) -> None:
     assert page.evaluate(kept) is True
 
 
+def test_a_new_edition_that_cannot_be_stored_is_said(shop: Shop) -> None:
+    """No room, or a network that went away in between: the device goes on with what it has."""
+    shop.first_visit()
+    shop.publish(later_edition())
+    (shop.folder / "film_build.html").write_text("<title>Sign in</title>", encoding="utf-8")
+    page = shop.page
+    update = "navigator.serviceWorker.ready.then(found => found.update()).catch(() => {})"
+    page.evaluate(update)
+    page.get_by_text("A newer edition could not be stored on this device.").wait_for()
+    assert page.get_by_text(KEPT).count() == 0
+    assert page.locator(".edition").inner_text() == ""
+    assert "wears through" in shop.open("film_build.html").locator("main").inner_text()
+
+
 def test_another_course_on_the_same_host_keeps_its_pages(shop: Shop) -> None:
     page = shop.open("index.html")
     page.evaluate("caches.open('guidecoat http://127.0.0.1/other/ 0123')")

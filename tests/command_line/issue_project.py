@@ -12,7 +12,8 @@ ROSTER = "code,name\nApprentice 01,Ann\nApprentice 02,\nApprentice 03,Cat\n"
 def issuing_project(folder: Path) -> Path:
     """Make the project in a folder and give its root."""
     root = small_project(folder)
-    shutil.copytree(REPOSITORY / "site_theme", root / "site_theme", dirs_exist_ok=True)
+    (root / "site_theme").unlink()
+    shutil.copytree(REPOSITORY / "site_theme", root / "site_theme")
     (root / "people.csv").write_text(ROSTER, "utf-8")
     return root
 

@@ -40,7 +40,7 @@ def misspelt(tmp_path: Path) -> Path:
     put(root, "glossary.yml", "gel_time:\n  term: gel time\n  meaning: Soon\n  see: [gel_tme]\n")
     put(root, "items/film_build/dry_from_wet.yml", "(removed)")
     sources = (root / "question_bank" / "sources.yml").read_text("utf-8")
-    put(root, "sources.yml", sources + "spare: {document: Spare, title: Spare, status: read}\n")
+    put(root, "sources.yml", sources + "spare: {document: Spare, title: Spare, status: restated}\n")
     return root
 
 
@@ -175,3 +175,51 @@ def test_the_list_of_giveaways_is_written_and_fits_from_then_on(tmp_path: Path) 
     assert document(root)["problems"] == []
     written = (root / "question_bank" / "giveaways.yml").read_text("utf-8")
     assert written.endswith("found: []\ncleared: []  # by hand\n")
+
+
+@pytest.mark.parametrize("text", ["site_name: Small course\ndocs_dir: course\n", "- cut\n"])
+def test_settings_without_the_course_plugin_stop_check_and_build_before_the_site(
+    tmp_path: Path, text: str
+) -> None:
+    root = small_project(tmp_path)
+    put(root, "mkdocs.yml", text)
+    (root / "site").mkdir()
+    (root / "site" / "index.html").write_text("the earlier site", "utf-8")
+    for command in ("check", "build", "serve"):
+        result = run(root, command)
+        assert result.exit_code == 1
+        assert "mkdocs.yml:1:1: error: " in result.output and "[site-settings]" in result.output
+    assert (root / "site" / "index.html").read_text("utf-8") == "the earlier site"
+
+
+def test_what_only_a_build_found_is_found_by_check_at_the_same_line(tmp_path: Path) -> None:
+    root = small_project(tmp_path)
+    put(root, "course/film_build.md", "# Film\n\nThe [fan](trem:fan).\n\n```text\nx\n```\n")
+    checked, built = run(root, "check"), run(root, "build")
+    for place in ("course/film_build.md:3:11: error: ", "course/film_build.md:5:4: error: "):
+        assert place in checked.stdout and place in built.stderr
+    assert checked.exit_code == built.exit_code == 1
+    assert not (root / "site").exists() and not (root / "printed").exists()
+
+
+def test_a_very_long_line_is_shown_around_its_fault(tmp_path: Path) -> None:
+    root = small_project(tmp_path)
+    words = "[fan](trem:fan) " + "x" * 900_000
+    put(root, "course/film_build.md", f"# Film\n\n{'y ' * 5000}{words}\n")
+    result = run(root, "check")
+    assert "[fan](trem:fan)" in result.stdout
+    assert max(map(len, result.stdout.splitlines())) < 200
+
+
+@pytest.mark.parametrize(
+    "line",
+    ["hooks: [hook.py]", "extra: !!python/object/apply:pathlib.Path.touch [ran]"],
+)
+def test_nothing_that_the_settings_bring_along_is_run(tmp_path: Path, line: str) -> None:
+    root = small_project(tmp_path)
+    settings = (root / "mkdocs.yml").read_text("utf-8")
+    put(root, "mkdocs.yml", f"{settings}{line}\n")
+    (root / "hook.py").write_text("open('ran', 'w').close()\n", "utf-8")
+    for command in ("check", "build", "serve"):
+        assert run(root, command).exit_code == 1
+    assert not (root / "ran").exists()

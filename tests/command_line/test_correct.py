@@ -182,7 +182,9 @@ def test_a_dry_run_and_a_no_keep_nothing(shop: Path) -> None:
     with chdir(shop):
         answers = [CliRunner().invoke(main, ask, input=typed) for typed in ("n\n", "")]
     assert [a.exit_code for a in answers] == [1, 1]
-    assert answers[0].stderr.endswith("Error: nothing was kept\n")
+    assert answers[0].stderr.endswith(
+        "\nError: nothing was kept; to keep it, answer y or add --yes\n"
+    )
     assert (kept(shop), corrections(shop)) == (before, 0)
     with chdir(shop):
         assert CliRunner().invoke(main, ask, input="y\n").exit_code == 0
@@ -223,7 +225,7 @@ ASK = ("1", "--form", "A", "--question", "1", "--accept", "C", *REASON)
             "'much' is not a number that can be read",
         ),
         ((*ASK[:7], "--reason", " ", "--yes"), "say why the key is corrected"),
-        ((*ASK, "--yes", "--by", "Trainer 9"), "'Trainer 9' is not in the records; did you mean"),
+        ((*ASK, "--yes", "--by", "Trainer 9"), "'Trainer 9' is not in the records; add the person"),
     ],
 )
 def test_a_correction_that_cannot_be_meant_is_one_sentence_and_changes_nothing(
@@ -256,7 +258,7 @@ def test_a_voided_issue_and_a_form_without_questions_left_are_refused(tmp_path: 
     assert refused(shop, *out) == "form A would be left without questions"
     with open_records(shop / "records") as connection:
         void(connection, 1, "the key got out", AT)
-    assert refused(shop, *ASK) == "issue 1 was voided; its marks do not count"
+    assert refused(shop, *ASK).startswith("issue 1 was voided; its marks do not count. To use it")
 
 
 def test_the_diary_tells_of_the_correction_without_names_or_reason(shop: Path) -> None:

@@ -85,7 +85,7 @@ def test_other_seeds_give_other_values() -> None:
     assert len(stems) > 2
 
 
-@pytest.mark.parametrize("seed", ["", "µ ½", "a" * 500, "--", "../../x"])
+@pytest.mark.parametrize("seed", ["µ ½", "a" * 500, "--", "../../x"])
 def test_any_text_may_be_a_seed(seed: str) -> None:
     assert drawn(ITEMS["numeric"], f"--seed={seed}")["key"]["shown"]
 

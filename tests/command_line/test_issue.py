@@ -75,7 +75,7 @@ def test_the_same_seed_writes_the_same_bytes_and_no_second_issue(root: Path) -> 
     first = printed(root)
     again = run(root, *ISSUE)
     assert printed(root) == first
-    assert "issue 1 has these papers already" in again.stderr
+    assert "NO NEW PAPERS: these are the papers of issue 1, made on 20" in again.stderr
     with records_of(root) as connection:
         assert len(all_issues(connection)) == 1
 
@@ -103,10 +103,14 @@ def test_another_seed_is_another_issue_and_leaves_the_first_as_it_was(root: Path
     [
         (
             ("issue", "quick_chek", "--seed", "1"),
-            "there is no blueprint 'quick_chek'; did you mean 'quick_check'?",
+            "no paper is called 'quick_chek'; did you mean 'quick_check'?",
         ),
-        (("issue", "qqq", "--seed", "1"), "there is no blueprint 'qqq'; quick_check"),
-        (("issue", "quick_check"), "Missing option '--seed'."),
+        (("issue", "qqq", "--seed", "1"), "no paper is called 'qqq'. The papers are: quick_check"),
+        (
+            ("issue", "quick_check"),
+            "say --seed with a word of your own, such as spring: the numbers are drawn from it, "
+            "and the same word gives the same papers again",
+        ),
         (("issue", "--seed", "1"), "Missing argument 'BLUEPRINT'."),
     ],
 )

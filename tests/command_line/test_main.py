@@ -7,6 +7,7 @@ from pathlib import Path
 
 import click
 import pytest
+from jinja2 import TemplateNotFound, UndefinedError
 
 from generator.bank.checks import RULES
 from generator.command_line import main as module
@@ -139,3 +140,69 @@ def test_the_module_runs_as_a_program_of_its_own(tmp_path: Path) -> None:
     assert done.stdout == (
         "7 items, 1 procedure, 3 faults, 1 table: 0 errors, 0 warnings, 0 notes\n"
     )
+
+
+def finished(folder: Path, *arguments: str | bytes, **settings: str) -> tuple[int, str, str]:
+    """Run the program by itself; give exit code, output and errors."""
+    done = subprocess.run(
+        [sys.executable, "-m", "generator", *arguments],
+        cwd=folder,
+        capture_output=True,
+        timeout=120,
+        env={"PYTHONPATH": str(REPOSITORY), "PATH": "/usr/bin:/bin", **settings},
+    )
+    return done.returncode, done.stdout.decode("utf-8", "replace"), done.stderr.decode("utf-8")
+
+
+@pytest.mark.parametrize("encoding", ["cp1252", "cp437", "ascii"])
+def test_an_output_that_lacks_a_sign_is_written_all_the_same(encoding: str) -> None:
+    arguments = ("calculate", "wet_film", "dry_film=60 um", "volume_solids=48 percent")
+    code, out, errors = finished(SMALL_PROJECT, *arguments, PYTHONIOENCODING=encoding)
+    assert (code, errors) == (0, "")
+    assert "125" in out
+
+
+def test_an_argument_that_is_no_text_is_a_sentence(tmp_path: Path) -> None:
+    root = small_project(tmp_path)
+    code, out, errors = finished(root, "draw", "filler/mix/streaks", "--seed", b"a\xff")
+    assert (code, out) == (2, "")
+    assert "is not UTF-8 text" in errors and "Traceback" not in errors
+
+
+@pytest.mark.parametrize("seed", ["", "  ", "a\nb", "a\u0007"])
+def test_a_seed_is_a_word_that_can_be_typed_again(tmp_path: Path, seed: str) -> None:
+    root = small_project(tmp_path)
+    for command in (("draw", "filler/mix/streaks"), ("issue", "quick_check")):
+        assert "such as spring" in misuse(root, *command, "--seed", seed)
+
+
+def test_python_without_docstrings_is_refused(tmp_path: Path) -> None:
+    code, out, errors = finished(small_project(tmp_path), "check", PYTHONOPTIMIZE="2")
+    assert (code, out) == (1, "")
+    assert errors.startswith("Error: Python runs with -OO")
+
+
+@pytest.mark.parametrize(
+    ("error", "said"),
+    [
+        (OSError(28, "No space left on device"), "Error: No space left on device\n"),
+        (OSError(13, "Permission denied", "a.pdf"), "Error: a.pdf: Permission denied\n"),
+        (TemplateNotFound("gone.html"), "Error: a template of the theme: gone.html\n"),
+        (UndefinedError("'one' is undefined"), "Error: a template of the theme: 'one' is undef"),
+    ],
+)
+def test_what_the_machine_or_the_theme_refuses_is_one_sentence(
+    error: Exception, said: str, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    def refuse(*_: object, **__: object) -> None:
+        raise error
+
+    monkeypatch.setattr(main.commands["check"], "callback", refuse)
+    result = run(SMALL_PROJECT, "check")
+    assert result.exit_code == 1
+    assert result.stderr.startswith(said)
+
+
+def test_a_number_of_a_certificate_that_is_far_too_large_is_misuse(tmp_path: Path) -> None:
+    root = small_project(tmp_path)
+    misuse(root, "records", "certificate", "A1", "--again", "999999999999999999999")

@@ -12,10 +12,12 @@ import openpyxl
 import pytest
 
 from generator.marking import response_as_plain
-from generator.records import open_records
+from generator.records import Person, open_records
 from generator.records.database import FILE_NAME
 from generator.records.diary import lines
+from generator.records.erase import erase_person
 from generator.records.issues import void
+from generator.records.people import add_people
 from tests.command_line.marking_project import (
     AT,
     HEADER,
@@ -50,7 +52,7 @@ def test_a_class_is_marked_and_each_paper_is_told(shop: Path) -> None:
         "  form A, Apprentice 01: 14 of 14 marks, passed\n"
         "  form B, Apprentice 02: 13 of 14 marks, not passed: a must-pass question was missed"
         " (question 1)\n"
-        f"no answers yet, not marked: {C}\n"
+        f"no answers yet, not marked: form C ({C})\n"
     )
     assert said.stderr == ""
     found = kept(shop)
@@ -127,7 +129,7 @@ def test_one_form_in_two_files_is_refused(shop: Path) -> None:
 
 def test_an_odd_order_is_told_and_still_marked(shop: Path) -> None:
     said = marked(shop, table(shop, row("A", "B", "", "", "ABC")))
-    assert "warning: question 4 of form A: D missing [order-not-whole]" in said.stderr
+    assert "warning: cell G2: question 4 of form A: D missing [order-not-whole]" in said.stderr
     assert list(kept(shop)) == [f"A {ANN}"]
 
 
@@ -199,7 +201,10 @@ def test_without_records_it_says_how_they_come_to_be_and_makes_none(shop: Path) 
 
 def test_an_unknown_marker_keeps_nothing(shop: Path) -> None:
     error = refused(shop, table(shop, row("A")), "--marker", "Trainer 9")
-    assert error == ("Error: 'Trainer 9' is not in the records; did you mean 'Trainer 1'?\n")
+    assert error == (
+        "Error: 'Trainer 9' is not in the records; add the person first: "
+        'guidecoat records people --person "Trainer 9"\n'
+    )
 
 
 def test_a_voided_issue_takes_no_answers(shop: Path) -> None:
@@ -208,6 +213,40 @@ def test_a_voided_issue_takes_no_answers(shop: Path) -> None:
     result = run(shop, "mark", table(shop, row("A")))
     assert result.exit_code == 1
     assert f"form {A} is of issue 1, which was voided" in result.stderr
+    assert "guidecoat records void 1 --take-back" in result.stderr
+
+
+def test_the_day_of_the_sitting_is_kept_with_the_answers(shop: Path) -> None:
+    marked(shop, table(shop, row("A")), "--sat", "2026-03-03")
+    assert kept(shop)[f"A {ANN}"].sat == "2026-03-03"
+    said = marked(shop, table(shop, row("A")), "--sat", "2026-03-04").stdout
+    assert "1 there already, with a new day now" in said
+    assert kept(shop)[f"A {ANN}"].sat == "2026-03-04"
+    error = refused(shop, table(shop, row("A")), "--sat", "2026-03-01")
+    assert "issue 1 was made on 2026-03-02, so nobody sat it on 2026-03-01" in error
+
+
+def test_answers_of_an_erased_person_are_refused_and_nobody_else_is_suggested(shop: Path) -> None:
+    with open_records(shop / "records") as connection:
+        add_people(connection, [Person("Apprentice 12"), Person("Apprentice 14")], AT)
+        erase_person(connection, "Apprentice 12", AT)
+    error = refused(shop, table(shop, row("C", person="Apprentice 12")))
+    assert "cell C2: 'Apprentice 12' was erased from the records, so no answers are kept" in error
+    assert "take this row out of the table" in error
+    assert "Apprentice 14" not in error
+
+
+def test_a_name_or_a_label_in_the_wrong_column_is_told_what_belongs_there(shop: Path) -> None:
+    error = refused(shop, table(shop, row("C", person="Ann Example")))
+    assert "'Ann Example' is a name, and this column takes the code" in error
+    assert f"write '{ANN}'" in error
+    error = refused(shop, table(shop, ("C", "C", "", *RIGHT_CELLS)))
+    assert "the id of eight characters stands at the foot of the paper" in error
+
+
+def test_an_answer_that_is_no_number_is_shown_with_the_paper_to_look_at(shop: Path) -> None:
+    said = marked(shop, table(shop, row("A", "A", "A C", "two"))).stdout
+    assert "question 3 cannot be read (3: 'two')" in said
 
 
 def test_marks_of_a_written_answer_may_come_later_and_complete_the_paper(shop: Path) -> None:

@@ -13,16 +13,19 @@ import click
 import pytest
 from click.testing import Result
 
+from generator.command_line import records_certificate
 from generator.command_line.main import main
+from generator.printing import PrintingRefused
 from generator.records import open_records
+from generator.records.certificates import all_certificates
 from generator.records.database import FILE_NAME
 from generator.records.retention import NOTE, PERIODS
-from generator.records.sittings import keep_sittings
 from tests.bank.small_bank import REPOSITORY
 from tests.command_line.records_project import shop as shop
 from tests.command_line.running import misuse, run
 from tests.printing.pdf_reading import squeezed, whole_text
-from tests.records.small_records import AT, bytes_of, form, issued, sitting
+from tests.records.real_bank import real_bank
+from tests.records.small_records import WORK, bytes_of, passed, watched
 
 ANN, TRAINER = "Apprentice 01", "Trainer 1"
 GROUP = main.commands["records"]
@@ -63,8 +66,8 @@ def trained(shop: Path) -> None:
     """Give a learner a passed paper, an observation and a date of training."""
     with_people(shop)
     with open_records(shop / "records") as connection:
-        keep_sittings(connection, issued(connection, form("A", ANN)), [sitting("A")], AT)
-    look_at(shop)
+        passed(connection, ANN)
+        watched(connection, ANN, *WORK)
     records(shop, "date", ANN, "painter_training", "--done", "2024-02-29", "--on", "2026-11-25")
 
 
@@ -91,8 +94,8 @@ def test_every_command_has_help_with_an_example_of_itself(name: str, tmp_path: P
 
 def test_the_group_names_every_command() -> None:
     assert set(COMMANDS) == {
-        *("issues", "print-again", "void"),
-        *("people", "observe", "sheet", "date", "due", "certificate", "pack"),
+        *("issues", "print-again", "void", "people", "show", "take-out"),
+        *("observe", "sheet", "date", "due", "certificate", "pack"),
         *("export", "erase", "backup", "check", "retention"),
     }
 
@@ -100,6 +103,8 @@ def test_the_group_names_every_command() -> None:
 NEEDS = {
     "print-again": ("1",),
     "void": ("1", "--reason", "left in the canteen"),
+    "show": (ANN,),
+    "take-out": (ANN, "date", "1", "--reason", "slip"),
     "people": ("--list",),
     "observe": (ANN, "mix_two_pack", "--observer", TRAINER, "--date", "2026-03-01", "a=yes"),
     "sheet": ("mix_two_pack",),
@@ -138,16 +143,17 @@ def test_a_broken_roster_is_refused_with_its_places(shop: Path) -> None:
 
 
 def test_people_needs_something_to_do(shop: Path) -> None:
-    assert misuse(shop, "records", "people") == "say --add with a table, or --list"
+    wanted = "say --add with a table, --person with a code, or --list"
+    assert misuse(shop, "records", "people") == wanted
 
 
 def test_an_observation_says_what_was_seen(shop: Path) -> None:
     with_people(shop)
     said = look_at(shop, "protect=yes", "stir_base=no", "--job", "Van door, job 12").stdout
-    assert said == (
-        "observation 1: Mix a two-pack primer by volume: starred steps yes 1 of 3, 1 no, "
-        "1 not seen; other steps yes 0 of 8, 8 not seen\n"
-    )
+    steps = real_bank().procedures["mix_two_pack"].record.steps
+    (stir,) = (step.does for step in steps if step.step == "stir_base")
+    assert said.startswith("observation 1: Mix a two-pack primer by volume: Safety steps 1 of ")
+    assert said.endswith(f". Not done: {stir}. Not seen: {len(steps) - 2} steps\n")
 
 
 @pytest.mark.parametrize(
@@ -172,7 +178,10 @@ def test_an_observer_who_is_not_in_the_records_is_refused(shop: Path) -> None:
     records(shop, "people", "--add", "roster.csv")
     words = ("observe", ANN, "mix_two_pack", "protect=yes", "--date", "2026-03-01")
     said = refused(shop, *words, "--on", "2026-11-25", "--observer", TRAINER)
-    assert said == "'Trainer 1' is not in the records; add the person first"
+    assert said == (
+        "'Trainer 1' is not in the records; add the person first: "
+        'guidecoat records people --person "Trainer 1"'
+    )
 
 
 def test_a_date_tells_when_it_falls_due_and_by_which_rule(shop: Path) -> None:
@@ -234,9 +243,30 @@ def test_a_certificate_is_printed_privately_under_its_number(shop: Path) -> None
 
 def test_a_certificate_without_its_parts_is_refused(shop: Path) -> None:
     with_people(shop)
-    said = refused(shop, "certificate", ANN, "--trainer", TRAINER)
-    assert said == "'Apprentice 01' has no passed paper, so the knowledge part is empty"
+    result = run(shop, "records", "certificate", ANN, "--trainer", TRAINER)
+    assert (result.exit_code, result.stdout) == (1, "")
+    first, *parts = result.stderr.splitlines()
+    assert first == "Error: 'Apprentice 01' cannot have a certificate yet. Missing:"
+    assert len(parts) == 1 + len(WORK) + 1
+    assert all(": guidecoat " in part or "; guidecoat " in part for part in parts)
     assert not (shop / "records" / "certificates").exists()
+
+
+def test_a_certificate_that_cannot_be_set_is_not_kept(
+    shop: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    trained(shop)
+
+    def unset(*_: object, **__: object) -> bytes:
+        raise PrintingRefused("no font has the letters of a name")
+
+    with monkeypatch.context() as broken:
+        broken.setattr(records_certificate, "certificate_pdf", unset)
+        said = refused(shop, "certificate", ANN, "--trainer", TRAINER)
+    assert "no font has the letters of a name" in said
+    with open_records(shop / "records") as connection:
+        assert list(all_certificates(connection)) == []
+    assert certificate(shop).name == "certificate-1.pdf"
 
 
 def test_a_certificate_takes_a_trainer_or_a_number_and_only_of_that_person(shop: Path) -> None:
@@ -289,15 +319,20 @@ def test_erasing_needs_yes_and_leaves_no_byte(shop: Path) -> None:
     trained(shop)
     certificate(shop)
     records(shop, "export", ANN)
-    said = misuse(shop, "records", "erase", ANN)
-    assert said == "nothing brings the records back; say --yes to erase"
+    said = refused(shop, "erase", ANN)
+    assert said == (
+        "you are about to erase 'Apprentice 01': gone for good: 5 observations, 1 date, "
+        "1 certificate; left without the person: 1 marked paper. Nobody is at the keyboard to say "
+        "yes, so nothing was changed; add --yes if you mean it"
+    )
     assert b"Ann Example" in bytes_of(shop / "records")
     told = records(shop, "erase", ANN, "--yes").stdout
     assert "by hand: backups, packs, papers and reports" in told
     assert ANN not in told
     for word in (b"Ann Example", ANN.encode()):
         assert word not in bytes_of(shop / "records")
-    assert refused(shop, "erase", ANN, "--yes").startswith("'Apprentice 01' is not in the records")
+    again = refused(shop, "erase", ANN, "--yes")
+    assert again.startswith("'Apprentice 01' was erased from these records")
 
 
 def test_erasing_a_trainer_takes_away_the_printed_certificates_that_name_them(shop: Path) -> None:
@@ -346,7 +381,8 @@ def test_sheets_are_written_for_one_procedure_or_all(shop: Path) -> None:
     every = records(shop, "sheet", "--all").stdout.splitlines()
     wanted = {p.stem for p in (REPOSITORY / "question_bank" / "procedures").glob("*.yml")}
     assert {line.removeprefix("printed/sheet-").removesuffix(".pdf") for line in every} == wanted
-    assert misuse(shop, "records", "sheet") == "name one procedure, or say --all"
+    said = misuse(shop, "records", "sheet")
+    assert said.startswith("name one procedure, or say --all; the procedures: aluminium")
     assert "did you mean 'mix_filler'?" in misuse(shop, "records", "sheet", "mix_filer")
     assert not (shop / "records").exists()
 

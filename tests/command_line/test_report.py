@@ -189,7 +189,7 @@ def test_an_issue_that_was_voided_or_not_answered_has_no_report(shop: Path) -> N
     with open_records(shop / "records") as connection:
         empty = issue_of_forms(connection, [form_of("A", [choice("filler/mix/a")])])
         void(connection, 1, "left in the canteen", AT)
-    assert refused(shop, "1") == "issue 1 was voided; its marks do not count"
+    assert refused(shop, "1").startswith("issue 1 was voided; its marks do not count. To use it")
     assert refused(shop, str(empty)) == (
         "nobody has answered issue 2 yet; mark the answers first: guidecoat mark"
     )
@@ -254,3 +254,13 @@ def test_a_terminal_is_told_how_far_many_reports_are_and_a_pipe_is_not(
 def test_a_folder_that_cannot_be_written_is_said(shop: Path) -> None:
     (shop / "taken").write_text("a file", "utf-8")
     assert "taken" in refused(shop, "1", "--class", "--output", "taken")
+
+
+@pytest.mark.parametrize("folder", ["site/reports", "course/reports", "site_theme"])
+def test_reports_are_never_written_where_the_site_would_publish_them(
+    shop: Path, folder: str
+) -> None:
+    before = sorted((shop / folder).rglob("*"))
+    told = refused(shop, "1", "--class", "--output", folder)
+    assert "which is published" in told
+    assert sorted((shop / folder).rglob("*")) == before

@@ -97,6 +97,9 @@ def test_a_cell_may_be_typed_in_several_ways(kind, cell, answer):
         ("written", "3 0 0", "answer-marks", "point 1 takes 0 to 2 marks, not 3"),
         ("written", "2 0 x", "answer-marks", "is not marks for the marking points"),
         ("written", "2-0-1", "answer-marks", "is not marks for the marking points"),
+        ("numeric", "2-Jan", "spreadsheet-date", "'2-Jan' is a date that the spreadsheet made"),
+        ("numeric", "2026-01-02", "spreadsheet-date", "is a date"),
+        ("numeric", "1/2/2026", "spreadsheet-date", "is a date"),
         ("numeric", "9" * (LONGEST_CELL + 1), "answer-length", "at most 200 characters"),
     ],
 )
@@ -105,6 +108,25 @@ def test_a_cell_that_is_no_answer_is_refused_by_a_rule_that_has_a_page(kind, cel
         read_answer(KINDS[kind], cell)
     assert refused.value.rule == rule
     assert rule in ISSUED_RULES
+
+
+@pytest.mark.parametrize(
+    ("cell", "hint"),
+    [
+        ("A or B", "two options marked, write A+B"),
+        ("AB", "two options marked, write A+B"),
+        ("bb", "write B"),
+        ("none", "leave the cell empty where nothing was answered"),
+        ("n/a", "leave the cell empty where nothing was answered"),
+        ("ABC", "write the one letter that is marked on the paper"),
+        ("bad", "write the one letter that is marked on the paper"),
+        ("2", "write the letters that are marked on the paper"),
+    ],
+)
+def test_a_hint_never_makes_an_answer_out_of_a_word(cell, hint):
+    with pytest.raises(CellRefused) as refused:
+        read_answer(KINDS["choice"], cell)
+    assert hint in refused.value.hint
 
 
 @given(st.sampled_from(sorted(KINDS)), st.text(max_size=30))

@@ -128,7 +128,13 @@ GOOD = f"{A},A,{ANN},B,A C,60,A B C D,1C 2A 3B,2 1 1"
         (f"{B},A,,A,,,,,", "3:10", "wrong-label", "has the label B, not 'A'", ""),
         (f"{A},A,{BOB},B,,,,,", "3:12", "wrong-person", f"for '{ANN}', not for '{BOB}'", ""),
         (f"{B},B,Aprentice 01,A,,,,,", "3:12", "unknown-person", "not in the", f"mean '{ANN}'"),
-        (f"{B},B,Q,A,,,,,", "3:12", "unknown-person", "not in the records", "records people --add"),
+        (
+            f"{B},B,Q,A,,,,,",
+            "3:12",
+            "unknown-person",
+            "not in the records",
+            "records people --person",
+        ),
         (f"{B},B,,A,B,,,,", "3:15", "answer-beyond", "form B ends with question 1", "quotes"),
         (f"{B},B,,AB,,,,,", "3:13", "two-letters", "question 1 of form B: this", "write A+B"),
         (f"{B},B,,C,,,,,", "3:13", "answer-letters", "question 1 of form B: the question", ""),
@@ -166,11 +172,15 @@ def test_every_problem_of_every_row_is_told_at_once():
 @pytest.mark.parametrize(
     ("header", "place", "said"),
     [
-        ("form,label,person,1,2,Q3,4,5,6", "1:23", "'3' in the table as it was issued, not 'Q3'"),
-        ("form,label,person,2,1,3,4,5,6", "1:19", "this column is '1'"),
-        ("id,label,person,1,2,3,4,5,6", "1:1", "this column is 'form'"),
-        ("form,label,person,,,,,,", "1:1", "ends too early"),
-        ("form,label,person,1,2,,,,", "2:26", "has 6 questions, the table has columns for 2"),
+        (
+            "form,label,person,1,2,Q3,4,5,6",
+            "1:23",
+            "column F was '3' in the table as it was issued",
+        ),
+        ("form,label,person,2,1,3,4,5,6", "1:19", "column D is '2' and was '1'"),
+        ("id,label,person,1,2,3,4,5,6", "1:1", "column A was 'form'"),
+        ("form,label,person,,,,,,", "1:1", "the columns 1, 2, 3, 4, 5, 6 are missing"),
+        ("form,label,person,1,2,,,,", "1:1", "the columns 3, 4, 5, 6 are missing"),
     ],
 )
 def test_a_changed_header_is_refused(header, place, said):
@@ -178,6 +188,23 @@ def test_a_changed_header_is_refused(header, place, said):
     assert problems[0].rule == "issued-header"
     assert str(problems[0].place) == f"t.csv:{place}"
     assert said in problems[0].message
+    assert found.filled == ()
+
+
+@pytest.mark.parametrize(
+    ("header", "place", "column"),
+    [
+        ("form,label,person,1,2,3,4,5,6,Notes", "1:31", "column J 'Notes'"),
+        ("form,Notes,label,person,1,2,3,4,5,6", "1:6", "column B 'Notes'"),
+        ("form,label,person,1,2,2,3,4,5,6", "1:23", "column F '2'"),
+        ("form,label,person,,1,2,3,4,5,6", "1:19", "column D without a name"),
+    ],
+)
+def test_a_column_that_was_added_is_one_problem_with_what_to_do(header, place, column):
+    found, problems = read(f"{header}\n{GOOD},\n")
+    assert [str(p.place) for p in problems] == [f"t.csv:{place}"]
+    assert problems[0].message == f"{column} is not in the table as it was issued"
+    assert problems[0].hint == "delete the column"
     assert found.filled == ()
 
 

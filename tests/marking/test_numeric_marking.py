@@ -233,7 +233,13 @@ def test_no_spelling_means_two_units() -> None:
         assert found is not None
         assert plain_spelling(found.symbol) == spelling
     symbols = [plain_spelling(u.symbol) for u in UNITS.values() if u.symbol]
-    assert len(symbols) == len(spellings)
+    # a step of the Fahrenheit scale is shown as the scale is, and told apart by what is asked
+    assert sorted(symbols) == sorted([*spellings, "degf"])
+    step = unit_named("degF_diff")
+    for typed in ("°F", "F", "°F difference"):
+        assert unit_of_text(typed, step) == step
+        assert unit_of_text(typed, unit_named("degC")) in (unit_named("degF"), step)
+    assert unit_of_text("°F", unit_named("degC")) == unit_named("degF")
 
 
 VALUES = st.fractions(min_value=Fraction(1, 1000), max_value=10**5, max_denominator=1000)

@@ -111,9 +111,9 @@ def test_a_cell_gives_what_the_person_sees(value, shown_as, text):
     [
         ("=C4+1", "spreadsheet-formula", "holds a formula"),
         ('=HYPERLINK("x","y")', "spreadsheet-formula", "holds a formula"),
-        (date(2026, 4, 3), "spreadsheet-date", "turned this cell into a date"),
-        (datetime(2026, 4, 3, 1, 2), "spreadsheet-date", "turned this cell into a date"),
-        (time(1, 0), "spreadsheet-date", "turned this cell into a date"),
+        (date(2026, 4, 3), "spreadsheet-date", "made a date or a time of it: "),
+        (datetime(2026, 4, 3, 1, 2), "spreadsheet-date", "made a date or a time of it: "),
+        (time(1, 0), "spreadsheet-date", "made a date or a time of it: "),
         (True, "spreadsheet-cell", "'True' is neither"),
         ("#N/A", "spreadsheet-cell", "'#N/A' is neither"),
     ],

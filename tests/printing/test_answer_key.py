@@ -2,6 +2,7 @@
 
 import pytest
 
+from generator.bank.precedence import closure
 from generator.printing import answer_key
 from generator.printing.key_content import short_answer
 from tests.printing.form_for_tests import (
@@ -29,7 +30,7 @@ def test_a_number_comes_with_band_working_slips_and_source():
         assert squeezed(line) in squeezed(text)
     assert "42 µm Multiplied by the solids" in text
     assert "117 µm Left out the thinner" in text
-    assert "Source Published source: Wet film slides, worked example 3" in text
+    assert "Source Wet film slides, worked example 3" in text
     assert "Safety question" in text
 
 
@@ -53,6 +54,19 @@ def test_an_order_shows_the_deciding_pairs_and_one_right_order():
     order = "B Put on goggles and gloves C Key the bed with P80 D Fold in the hardener paste"
     assert order in text
     assert "More than one order is right" in text
+
+
+def test_part_marks_come_with_the_way_to_work_them_out_by_hand():
+    text = squeezed(_key(MULTIPLE, ORDER, MATCH, CHOICE))
+    right = sum(option["right"] for option in MULTIPLE["key"]["options"])
+    several = f"right letters less wrong letters, never below 0, times 1 mark, divided by {right}."
+    assert squeezed(several) in text
+    implied = closure([(pair["first"], pair["then"]) for pair in ORDER["key"]["pairs"]])
+    assert squeezed(f"of these {len(implied)}, those that are kept, times 1 mark") in text
+    for first, then in implied:
+        assert squeezed(f"{first} before {then}") in text
+    assert squeezed("shared evenly") in text
+    assert text.count(squeezed("Part marks:")) == 3
 
 
 def test_an_order_with_one_solution_says_so():

@@ -56,6 +56,9 @@ CONTENT = {
 }
 
 
+SEEN = "Safety steps 3 of 3. Other steps 5 of 6. Not seen: 1 step"
+
+
 def made(content=CONTENT, **more):
     """Set a certificate."""
     return certificate(12, content, **({"paper": "a4", "fonts": FONTS} | more))
@@ -89,7 +92,37 @@ def test_a_certificate_says_what_it_does_not_say_and_who_certifies():
 
 def test_a_refresher_that_is_overdue_says_so():
     late = CONTENT | {"dates": CONTENT["dates"] | {"overdue": True, "leap": False}}
-    assert "this day had gone by when the certificate was issued" in text_of(made(late))
+    said = "this day had gone by when the certificate was issued"
+    assert squeezed(said) in squeezed(text_of(made(late)))
+
+
+def test_what_is_overdue_stands_on_it_and_an_earlier_certificate_has_no_such_line():
+    said = "OVERDUE: fit test of the respirator, last on 2025-11-24, was due again by 2026-11-24."
+    assert squeezed(said) in squeezed(text_of(made(CONTENT | {"reminders": [said]})))
+    assert "OVERDUE" not in text_of(made())
+
+
+@pytest.mark.parametrize("paper", ["a4", "letter"])
+def test_names_and_signatures_of_a_full_certificate_stand_on_one_page(paper):
+    work = [
+        {**CONTENT["practice"][0], "title": title, "job": "", "result": SEEN}
+        for title in (
+            "Set the gun before a primer coat",
+            "Check viscosity with a flow cup",
+            "Spray one coat and the next on a flat panel",
+            "Change the exhaust filters of the booth",
+            "Strip and clean the gun",
+        )
+    ]
+    (page,) = page_texts(made(CONTENT | {"practice": work, "sign_offs": []}, paper=paper))
+    assert "Ann Example (Apprentice 01)" in page and "Signatures" in page
+
+
+def test_the_page_that_is_signed_names_the_person():
+    pages = page_texts(made(CONTENT | {"papers": CONTENT["papers"] * 60}))
+    assert len(pages) > 1
+    signed = squeezed("This is certificate 12, for Ann Example (Apprentice 01).")
+    assert signed in squeezed(pages[-1])
 
 
 def test_an_erased_trainer_is_not_named_twice():

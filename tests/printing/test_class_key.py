@@ -94,7 +94,7 @@ def test_a_must_pass_question_carries_the_word_in_its_cell_only():
 def test_totals_have_a_row_to_write_in_and_state_pass_and_all_marks():
     text = whole_text(_class(full_form()))
     assert "Total" in text
-    assert "Pass/all 16/22" in text
+    assert "Pass mark / total 16/22" in text
 
 
 def test_only_signs_that_stand_on_the_page_are_explained():

@@ -21,6 +21,11 @@ def test_each_row_names_lesson_and_objective_in_words_with_its_marks():
     text = whole_text(_sheet(form_of(wet, WRITTEN)))
     assert "1 Film build: Wet film of 1" in text
     assert "2 Film build: Trial of 2" in text
+    titles = {"film_build": "Film build and combs", "film_build/wet_film": "Read a comb"}
+    named = whole_text(_sheet(form_of(wet, WRITTEN) | {"titles": titles}))
+    assert "1 Film build and combs: Read a comb of 1" in named
+    assert "2 Film build: Trial of 2" not in named
+    assert "2 Film build and combs: Trial of 2" in named
     assert "No. What it is about Right Part Wrong Marks Study" in text
 
 

@@ -132,7 +132,7 @@ def test_the_gate_is_stated_with_the_rules_and_at_its_questions():
     pages = page_texts(_paper(issued_form()))
     assert (
         "Questions 2, 7 and 12 must be right. Missing one means not passed, whatever the marks. "
-        "Part of the marks is not enough. The sign is MUST BE RIGHT."
+        "Part of the marks is not enough. They are marked MUST BE RIGHT."
     ) in pages[0]
     text = " ".join(pages)
     for number in range(1, 21):
@@ -279,3 +279,31 @@ def test_a_character_without_a_glyph_is_refused_by_name():
 def test_a_folder_without_the_fonts_is_refused(tmp_path):
     with pytest.raises(PrintingRefused, match="Hepta Slab"):
         _paper(form_of(CHOICE), fonts=tmp_path)
+
+
+def _rows_seen(document):
+    """Give page and height of each row of the long table, as the page draws it."""
+    seen = []
+    for number, page in enumerate(PdfReader(BytesIO(document)).pages, start=1):
+
+        def note(text, cm, tm, _font, _size, number=number):
+            if text.strip().startswith("row"):
+                height = tm[4] * cm[1] + tm[5] * cm[3] + cm[5]
+                seen.append((number, round(height), text.strip()))
+
+        page.extract_text(visitor_text=note)
+    return seen
+
+
+@pytest.mark.parametrize("rows", [5, 12, 13, 30, 60])
+@pytest.mark.parametrize("large", [False, True])
+def test_a_long_table_runs_on_and_never_prints_over_itself(rows, large):
+    table = {
+        "title": "Grades",
+        "columns": ["Grade", "Size"],
+        "rows": [[f"row{n:02}", str(n)] for n in range(rows)],
+    }
+    document = _paper(form_of(CHOICE, CHOICE | {"table": table}), large_print=large)
+    seen = _rows_seen(document)
+    assert [text for *_, text in seen] == [f"row{n:02}" for n in range(rows)]
+    assert len({(page, height) for page, height, _ in seen}) == rows

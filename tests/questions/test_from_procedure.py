@@ -76,7 +76,7 @@ def test_every_step_that_may_come_next_is_free_and_every_other_option_waits(bank
     names = names_by_text(bank)
     scored = scored_procedure(bank.procedures["mix_filler"].record)
     for derived in draws(what_comes_next, bank):
-        listed = derived.stem.split(": ")[1].split(". What")[0].split("; ")
+        listed = derived.stem.split(" done: ")[1].split(". What may")[0].split("; ")
         last = {name for text, name in names.items() if text.lower() in map(str.lower, listed)}
         steps = list(scored.steps)
         done = set(steps[: max(steps.index(name) for name in last) + 1])
@@ -94,7 +94,7 @@ def test_what_must_come_before_is_a_stated_pair_and_the_others_come_after(bank):
     scored = scored_procedure(bank.procedures["mix_filler"].record)
     after = closure(scored.reasons)
     for derived in draws(what_comes_before, bank):
-        asked = derived.stem.split("You are about to ")[1].split(". What")[0]
+        asked = derived.stem.split("You are about to ")[1].split(". Which")[0]
         (then,) = [name for text, name in names.items() if text.lower() == asked.lower()]
         first = names[right(derived).text]
         assert (first, then) in scored.reasons

@@ -1,7 +1,7 @@
 """Small records: a trainer, two learners, a paper of three questions, answers with marks."""
 
 import sqlite3
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from contextlib import contextmanager
 from datetime import date
 from fractions import Fraction
@@ -9,6 +9,7 @@ from pathlib import Path
 from typing import Any
 
 from generator.records import Person, open_records
+from generator.records.certificates import Training
 from generator.records.dated_facts import DatedFact, add_fact
 from generator.records.frozen_forms import FrozenForm
 from generator.records.issues import freeze, papers_written
@@ -22,6 +23,10 @@ TODAY = date(2026, 11, 25)
 ANN = Person("Apprentice 01", "Ann Example")
 BOB = Person("Apprentice 02", "Bob Sample")
 TRAINER = Person("Trainer 1", "Tess Model", "trainer")
+PLAN = "painter_training"
+TRAINING = Training("1", frozenset({PLAN}))
+# what has to be watched, in the order of the certificate
+WORK = ("set_the_gun", "flow_cup", "spray_flat_panel", "change_filters", "clean_the_gun")
 
 
 @contextmanager
@@ -60,6 +65,26 @@ def form(label: str = "A", person: str = "", text: str = "") -> FrozenForm:
     return FrozenForm(label, content, person)
 
 
+# one question for each topic of painter training; which guns are allowed belongs to two of them
+OBJECTIVES = ("spray_gun/allowed_guns", "spray_gun/gun_stroke", "booth_climate/change_filters")
+
+
+def training_form(
+    label: str = "A", person: str = "", objectives: Sequence[str] = OBJECTIVES
+) -> FrozenForm:
+    """Give a form of painter training that asks these objectives."""
+    plain = form(label, person)
+    content = plain.content | {
+        "blueprint": PLAN,
+        "pass_percent": 80,
+        "questions": [
+            {**entry, "question": {**entry["question"], "objective": objective}}
+            for entry, objective in zip(plain.content["questions"], objectives, strict=True)
+        ],
+    }
+    return FrozenForm(label, content, person)
+
+
 def issued(connection: sqlite3.Connection, *forms: FrozenForm, blueprint: str = "cup_check") -> int:
     """Freeze and issue forms; give the number of the issue."""
     number = freeze(
@@ -89,7 +114,8 @@ def marked(*shares: int, verdict: Verdict = "passed", says: str = "Well done.") 
 def sitting(label: str = "A", person: str = "", answer: str = "A", **more: Any) -> NewSitting:
     """Give a sitting with all right, or with other marks as `marked` takes them."""
     responses = {str(n): {"form": "chosen", "letters": [answer]} for n in (1, 2, 3)}
-    return NewSitting(label, responses, more.get("marks", marked(1, 1, 1)), person)
+    marks = more.get("marks", marked(1, 1, 1))
+    return NewSitting(label, responses, marks, person, more.get("sat", ""))
 
 
 def bytes_of(folder: Path) -> bytes:
@@ -97,22 +123,39 @@ def bytes_of(folder: Path) -> bytes:
     return b"\n".join(path.read_bytes() for path in sorted(folder.rglob("*")) if path.is_file())
 
 
+ALL_DONE = (
+    ObservedStep("gloves_on", "Put the gloves on", True, "yes"),
+    ObservedStep("work", "Do the work", False, "yes"),
+)
 STEPS = (
     ObservedStep("gloves_on", "Put the gloves on", True, "yes"),
     ObservedStep("stir", "Stir the mix", False, "not_seen"),
 )
 
 
-def look(person: str = ANN.code, **more: str) -> Observation:
+def look(
+    person: str = ANN.code, steps: tuple[ObservedStep, ...] = STEPS, **more: str
+) -> Observation:
     """Give an observation of two steps."""
     text = {"observer": TRAINER.code, "observed": "2026-03-01", "procedure": "mix_two_pack"} | more
-    return Observation(person=person, title="Mix a two-pack", steps=STEPS, **text)
+    return Observation(person=person, title="Mix a two-pack", steps=steps, **text)
+
+
+def watched(connection: sqlite3.Connection, code: str, *work: str, **more: str) -> None:
+    """Watch a person do pieces of work with every step done."""
+    for procedure in work:
+        observe(connection, look(code, ALL_DONE, procedure=procedure, **more), AT)
+
+
+def passed(connection: sqlite3.Connection, code: str = ANN.code) -> int:
+    """Let a person pass the paper of painter training; give the number of the issue."""
+    number = issued(connection, training_form("A", code), blueprint=PLAN)
+    keep_sittings(connection, number, [sitting("A")], AT, TRAINER.code)
+    return number
 
 
 def trained(connection: sqlite3.Connection, code: str = ANN.code, **look_more: str) -> None:
-    """Give a person a passed paper, an observation and a date of painter training."""
-    number = issued(connection, form("A", code))
-    keep_sittings(connection, number, [sitting("A")], AT, TRAINER.code)
-    observe(connection, look(code, **look_more), AT)
-    fact = DatedFact(code, "painter_training", "2024-02-29")
-    add_fact(connection, fact, AT, TODAY)
+    """Give a person all that a certificate asks for."""
+    passed(connection, code)
+    watched(connection, code, *WORK, **look_more)
+    add_fact(connection, DatedFact(code, "painter_training", "2024-02-29"), AT, TODAY)

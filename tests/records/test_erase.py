@@ -27,6 +27,7 @@ from tests.records.small_records import (
     BOB,
     TODAY,
     TRAINER,
+    TRAINING,
     bytes_of,
     form,
     issued,
@@ -49,7 +50,7 @@ def lived_in(connection):
     trained(connection, ANN.code, job=f"Door of {ANN.name}", note=f"{ANN.code} needs more time")
     trained(connection, BOB.code, note=f"helped by {ANN.name.upper()}")
     for code in (ANN.code, BOB.code):
-        certify(connection, code, TRAINER.code, "1", AT, TODAY)
+        certify(connection, code, TRAINER.code, TRAINING, AT, TODAY)
         subject = f"spraying, with {ANN.name}"
         add_fact(connection, DatedFact(code, "sign_off", "2026-01-01", subject=subject), AT, TODAY)
     freeze(
@@ -115,7 +116,7 @@ def test_marks_stay_without_the_person_for_statistics(tmp_path):
         assert (shares_of_items(connection), exposure(connection)) == (shares, counts)
         assert [s.person for s in sittings_of(connection, 1)] == [""]
         assert issue_of(connection, 1).forms[0].content["person"] == ""
-        with pytest.raises(RecordsRefused, match="not in the records"):
+        with pytest.raises(RecordsRefused, match="was erased from these records"):
             results_of(connection, ANN.code)
 
 
@@ -180,7 +181,7 @@ def test_whoever_it_is_no_byte_is_left(tmp_path_factory, code, name):
     with small_records(place) as connection:
         add_people(connection, [person], AT)
         trained(connection, code, job=f"for {name}")
-        certify(connection, code, TRAINER.code, "1", AT, TODAY)
+        certify(connection, code, TRAINER.code, TRAINING, AT, TODAY)
         erase_person(connection, code, AT)
     assert left_of(place / "records", person) == []
 

@@ -29,6 +29,8 @@ from tests.records.small_records import (
     BOB,
     TODAY,
     TRAINER,
+    TRAINING,
+    WORK,
     form,
     look,
     marked,
@@ -48,7 +50,7 @@ def rows_of(text):
 def everything(connection):
     """Fill every table about one person."""
     trained(connection, job="Van door, job 12", note="Stir longer")
-    certify(connection, ANN.code, TRAINER.code, "1", AT, TODAY)
+    certify(connection, ANN.code, TRAINER.code, TRAINING, AT, TODAY)
     add_fact(connection, DatedFact(ANN.code, "fit_test", "2025-11-01"), AT, TODAY)
     number = sittings_of(connection, 1)[0].number
     change = Correction("mixing/flow_cup/item_1", {"accept": ["B"]}, "two are right", TRAINER.code)
@@ -61,16 +63,16 @@ def test_an_export_holds_all_there_is_about_a_person_with_replaced_marks(tmp_pat
         plain = json.loads(json.dumps(export_person(connection, ANN.code)))
     assert plain["person"] == {"code": ANN.code, "name": ANN.name, "role": "learner", "added": AT}
     (paper,) = plain["papers"]
-    assert paper["questions"][0]["question"] == form().content["questions"][0]["question"]
+    assert paper["questions"][0]["stem"] == form().content["questions"][0]["question"]["stem"]
     (sat,) = paper["sittings"]
     assert sat["answers"]["1"] == {"form": "chosen", "letters": ["A"]}
     assert [m["points"] for m in sat["markings"]] == ["6", "4"]
     assert [m["correction"] for m in sat["markings"]] == [None, 1]
     assert plain["practice"][0]["job"] == "Van door, job 12"
     assert plain["practice"][0]["steps"][1] == {
-        "does": "Stir the mix",
+        "does": "Do the work",
         "starred": False,
-        "seen": "not seen",
+        "seen": "yes",
     }
     assert [d["done"] for d in plain["dates"]] == ["2024-02-29", "2025-11-01"]
     assert [c["number"] for c in plain["certificates"]] == [1]
@@ -84,7 +86,7 @@ def test_an_export_counts_what_a_person_did_for_others_without_naming_them(tmp_p
             export_person(connection, "Nobody")
     assert plain["work_for_others"] == {
         "papers_marked": 1,
-        "observed": 1,
+        "observed": len(WORK),
         "certificates_signed": 1,
         "corrections_decided": 1,
     }
@@ -113,7 +115,7 @@ def test_a_pack_has_each_painter_with_first_training_latest_refresher_and_next_o
         TRAINER.code,
     )
     steps = rows_of(pack["observations.csv"])
-    assert [(r["starred"], r["seen"]) for r in steps] == [("yes", "yes"), ("no", "not seen")]
+    assert [(r["starred"], r["seen"]) for r in steps] == [("yes", "yes"), ("no", "yes")] * len(WORK)
     assert [c["number"] for c in json.loads(pack["certificates.json"])] == [1]
     assert [r["overdue"] for r in rows_of(pack["due.csv"])] == ["yes", "no"]
     assert [r["done"] for r in rows_of(pack["dates.csv"])] == [

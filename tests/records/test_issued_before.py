@@ -13,7 +13,6 @@ from generator.records.issued_before import (
 )
 from generator.records.issues import void
 from generator.records.migrations import FIRST
-from generator.records.people import add_people
 from generator.records.sittings import keep_sittings
 from tests.records.small_records import ANN, AT, BOB, form, issued, sitting, small_records
 
@@ -102,7 +101,7 @@ def test_records_of_the_first_version_gain_the_ids_and_keep_their_forms(tmp_path
     with monkeypatch.context() as before:
         before.setattr("generator.records.database.STEPS", (FIRST,))
         with open_records(folder) as connection:
-            add_people(connection, [ANN], AT)
+            connection.execute("INSERT INTO people (code, added) VALUES (?, ?)", (ANN.code, AT))
             connection.execute(
                 "INSERT INTO issues (blueprint, title, seed, edition, bank_hash, settings, issued,"
                 " state) VALUES ('old', 'Old', 's', '1', 'h', '{}', ?, 'issued')",

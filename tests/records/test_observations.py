@@ -66,7 +66,7 @@ def test_an_observation_keeps_the_steps_as_they_read_on_the_day(tmp_path, proced
 
 
 def test_an_observation_counts_starred_steps_apart():
-    assert look().in_words == "starred steps yes 1 of 1; other steps yes 0 of 1, 1 not seen"
+    assert look().in_words == "Safety steps 1 of 1. Other steps 0 of 1. Not seen: Stir the mix"
     assert look().stars_seen
 
 

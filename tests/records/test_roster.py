@@ -113,3 +113,24 @@ def test_codes_of_letters_and_digits_are_read_as_they_stand(numbers):
     people, problems = read_roster("code\n" + "\n".join(codes), "people.csv")
     assert problems == ()
     assert [person.code for person in people] == codes
+
+
+@pytest.mark.parametrize("code", ["\u0410nna", "\uff21nna", "Anna\u0661", "Ann\u03b1", "A\u00b2"])
+def test_a_code_with_signs_that_only_look_like_others_is_refused(code):
+    (line,) = said(f"code\n{code}\n")
+    assert "look like others and are not [person-code]" in line
+
+
+@pytest.mark.parametrize(
+    ("one", "other"), [("Ace", "\u0430\u0441\u0435"), ("pax", "\u0440\u0430\u0445")]
+)
+def test_two_codes_that_look_the_same_are_the_same_person(one, other):
+    assert said(f"code\n{one}\n{other}\n") == [
+        f"people.csv:3:1: '{other}' is there already, in line 2 [person-repeated]"
+    ]
+
+
+def test_an_accent_that_is_a_sign_of_its_own_becomes_one_letter():
+    people, problems = read_roster("code\nA\u0301lvaro 1\n", "people.csv")
+    assert problems == ()
+    assert people == (Person("\u00c1lvaro 1"),)

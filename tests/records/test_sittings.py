@@ -3,7 +3,7 @@
 import pytest
 
 from generator.records import RecordsRefused
-from generator.records.answers import answers_by_objective, shares_of_items
+from generator.records.answers import shares_of_items
 from generator.records.corrections import Correction, correct, corrections_of
 from generator.records.issues import void
 from generator.records.marked import all_markings
@@ -184,11 +184,10 @@ def test_results_say_in_words_what_a_paper_came_to(tmp_path):
     assert result.in_words == "not passed: a must-pass question was missed, 4 of 6 marks"
 
 
-def test_answers_are_counted_by_objective_and_by_item(tmp_path):
+def test_answers_are_counted_by_item(tmp_path):
     with small_records(tmp_path) as connection:
         number = issued(connection, form("A", ANN.code), form("B", BOB.code))
         rows = [sitting("A", marks=marked(0, 1, 1)), sitting("B", marks=marked(1, 1, 1))]
         keep_sittings(connection, number, rows, AT)
-        assert answers_by_objective(connection, ANN.code) == {"mixing/flow_cup": (2, 3)}
         people, share = shares_of_items(connection)[question(1)["id"], "b" * 12]
     assert (people, share) == (2, 0.5)

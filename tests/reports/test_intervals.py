@@ -14,9 +14,14 @@ from generator.reports.intervals import (
     percent,
     share_of_answers,
     share_of_marks,
-    share_of_people,
 )
 from tests.reports.toy_forms import answer
+
+
+def share_of_people(some, people):
+    """Give the share of people, each weighing the same."""
+    return Share(Fraction(some, people), Fraction(people))
+
 
 # R. G. Newcombe, Statistics in Medicine 17, 1998, table I, method 3
 NEWCOMBE = [

@@ -7,8 +7,8 @@ import pytest
 from generator.reports import course_names, person_report, sat_issue
 from generator.reports.fixed_words import NOT_SAID_PERSON
 from generator.reports.intervals import METHOD
-from generator.reports.person_report import KEY_KEPT, NOTHING_TO_STUDY, NOTHING_WRONG
-from generator.reports.result_sentences import gate_sentences
+from generator.reports.person_report import KEY_KEPT, NOTHING_TO_STUDY, NOTHING_WRONG, SAMPLE
+from generator.reports.result_sentences import GREY_ZONE, gate_sentences
 from generator.reports.study import NO_LESSON, study_rows
 from tests.records.real_bank import real_bank
 from tests.reports.sat import (
@@ -60,6 +60,15 @@ def test_the_hazards_of_missed_work_say_their_cautions_once_and_no_other_caution
     assert person_report(paper_of([answer(1, 0)]), NAMES)["heed"] == []
 
 
+def test_a_low_total_is_not_headed_by_the_must_pass_question_alone():
+    paper = paper_of(
+        [answer(1, 0, must_pass=True), answer(2, 0), answer(3)], verdict="must_pass_missed"
+    )
+    assert person_report(paper, NAMES)["verdict"] == (
+        "Not passed: too few marks, and a must-pass question was missed"
+    )
+
+
 def test_an_opened_gate_names_its_questions():
     paper = paper_of([answer(1, must_pass=True), answer(2), answer(4, must_pass=True)])
     assert gate_sentences(paper, NAMES) == ["All 2 must-pass questions are right: 1 and 4."]
@@ -89,9 +98,13 @@ def test_marks_carry_the_wilson_interval_and_its_source():
     paper = paper_of([answer(n, int(n <= 18)) for n in range(1, 21)], verdict="passed")
     found = person_report(paper, NAMES)
     assert found["marks"][0] == "18 of 20 marks, 90\u00a0%. It takes 16 to pass."
-    assert "70\u00a0% to 97\u00a0% known (95 % interval; 20 questions" in found["marks"][1]
+    assert found["marks"][1] == (
+        "From 20 questions, your knowledge of the subject lies between about 70\u00a0% and "
+        "97\u00a0%."
+    )
     assert found["marks"][2].startswith("The paper alone cannot tell")
-    assert found["notes"] == [NOT_SAID_PERSON, f"{METHOD} {KEY_KEPT}"]
+    assert found["marks"][2].endswith(GREY_ZONE)
+    assert found["notes"] == [NOT_SAID_PERSON, f"{METHOD} {SAMPLE} {KEY_KEPT}"]
     assert "Wilson" in METHOD and "1927" in METHOD
 
 

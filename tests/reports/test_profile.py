@@ -80,7 +80,7 @@ def test_a_task_is_shown_only_by_two_right_answers_and_none_wrong():
         NAMES,
     )
     assert [(task.module, task.showing) for task in tasks] == [
-        ("cleaning", "shown on paper"),
+        ("cleaning", "all right"),
         ("filler", "too few questions to say"),
         ("mixing", "needs watching"),
     ]
@@ -130,7 +130,7 @@ def test_odds_are_words():
     sum_to_work = hand_written.numeric("60", "59", "61") | {"objective": "mixing/cup"}
     number = answer(1, question=sum_to_work)
     (task,) = tasks_of(paper_of([number]), NAMES)
-    assert task.rests_on == "1 question; a guesser never gets it right"
+    assert task.rests_on == "1 question; cannot be guessed"
 
 
 def test_the_placement_begins_where_a_must_pass_question_was_missed():
@@ -267,5 +267,5 @@ def test_no_real_new_hire_is_ever_judged(tmp_path, way, seed):
     assert judging_words(made, report, of_class) == []
     assert len(made["tasks"]) == 8
     showing = {task["showing"] for task in made["tasks"]}
-    assert showing <= {"shown on paper", "needs watching"}
-    assert ("shown on paper" in showing) == (way == "all right")
+    assert showing <= {"all right", "needs watching"}
+    assert ("all right" in showing) == (way == "all right")

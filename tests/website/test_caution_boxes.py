@@ -43,16 +43,17 @@ def test_a_card_after_a_caution_block_refers_to_the_text_above() -> None:
     assert not desk.problems
     assert html.count(FULL) == html.count("Mind the lamp.") == html.count(OWN) == 1
     assert html.count('id="hazard-solvent-vapor"') == 1
-    assert html.count('href="#hazard-solvent-vapor"') == 2
-    assert len(re.findall(r'class="caution brief"', html)) == 1
+    # each of the two cards names it at its head and at its step
+    assert html.count('href="#hazard-solvent-vapor"') == 4
+    assert len(re.findall(r'class="caution brief"', html)) == 2
 
 
-def test_a_card_draws_its_cautions_from_what_its_steps_meet() -> None:
+def test_a_card_tells_a_hazard_beside_the_step_that_meets_it() -> None:
     html, _ = lesson("# Film\n\n```procedure wet_check\n```\n")
     assert html.count(FULL) == 1
     assert "Against solvent vapor: moving air, a mask that fits" in html
     step = html[html.index("Push the comb square") :]
-    assert "solvent vapor" in step[: step.index("</li>")]
+    assert FULL in step[: step.index("</li>")]
 
 
 def test_an_unknown_hazard_is_reported_at_its_line() -> None:

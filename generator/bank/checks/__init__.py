@@ -10,18 +10,22 @@ from generator.bank.bank import Bank
 from generator.bank.checks import (
     blueprints,
     citing,
+    course_pages,
     critical,
     giveaways,
     hazards,
     honesty,
+    invented_people,
     lessons,
     named_questions,
     numbers,
     options,
     ordering,
     places,
+    printed_lines,
     reading,
     references,
+    stem_rounding,
     tables,
 )
 from generator.bank.checks.rule import Rule
@@ -42,7 +46,11 @@ _FILES = (
     blueprints,
     giveaways,
     named_questions,
+    invented_people,
     lessons,
+    printed_lines,
+    stem_rounding,
+    course_pages,
 )
 RULES: Mapping[str, Rule] = {rule.name: rule for file in _FILES for rule in file.RULES}
 

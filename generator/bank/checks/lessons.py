@@ -10,7 +10,7 @@ from generator.refinishing.catalogue import CATALOGUE
 
 _LINK = re.compile(r"\]\((source|term|lesson):([^)\s]*)\)")
 _BLOCK = re.compile(r"```([a-z]+)[ ]*(.*)")
-_UNNAMED = ("caution", "sources", "modules", "text")
+_UNNAMED = ("caution", "sources", "modules")
 _GROUPS = {
     "source": "sources",
     "term": "glossary",

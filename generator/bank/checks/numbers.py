@@ -21,6 +21,8 @@ from generator.formulas.syntax import CallNode
 from generator.refinishing.catalogue import CATALOGUE
 
 MOST_SETS = 300
+# beyond it going through the sets takes longer than anybody waits, and no class needs as many
+MOST_COMBINED = 100_000
 
 
 def numeric_entries(bank: Bank) -> Iterator[Entry[NumericItem]]:
@@ -40,7 +42,7 @@ def refused_sets(bank: Bank) -> Iterator[Problem]:
     """Give items whose allowed values include sets that must be refused."""
     for entry in numeric_entries(bank):
         item, _ = prepare(entry, CATALOGUE)
-        if item is not None:
+        if item is not None and set_count(item) <= MOST_COMBINED:
             yield from _refusals(entry, item)
 
 
@@ -77,6 +79,16 @@ def _drawn(entry: Entry[NumericItem], item: PreparedItem, values: object) -> Ite
     for name, value in values.items():
         place = item.grids[name].index(value)
         yield f"{name} {entry.record.given[name].values[place]}"
+
+
+def too_many_sets(bank: Bank) -> Iterator[Problem]:
+    """Give items whose allowed values combine into more sets than can be looked at."""
+    for entry in numeric_entries(bank):
+        item, _ = prepare(entry, CATALOGUE)
+        if item is not None and set_count(item) > MOST_COMBINED:
+            message = f"these values make {set_count(item):,} sets; {MOST_COMBINED:,} is the most"
+            hint = "allow fewer values, or take wider steps"
+            yield entry.problem("error", "too-many-sets", message, "given", hint=hint)
 
 
 def one_draw_only(bank: Bank) -> Iterator[Problem]:
@@ -132,6 +144,14 @@ RULES = (
         "slips:\n  - formula: wet * (1 - volume_solids)",
         "require:\n  - volume_solids != 50 percent",
         refused_sets,
+    ),
+    Rule(
+        "too-many-sets",
+        "error",
+        "Every set that can be drawn is open to a check; a few hundred are plenty for any class.",
+        "base: {unit: mL, values: 100 to 499 step 1}\nparts: ... (400 values)\nheat: ... (400)",
+        "base: {unit: mL, values: 100 to 500 step 50}",
+        too_many_sets,
     ),
     Rule(
         "one-draw-only",

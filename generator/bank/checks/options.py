@@ -6,7 +6,7 @@ The cues follow published item-writing guidelines (Haladyna, Downing and Rodrigu
 import re
 from collections.abc import Iterator
 from typing import Any
-from unicodedata import normalize
+from unicodedata import category, normalize
 
 from generator.bank.bank import Bank, Entry
 from generator.bank.checks.rule import Rule
@@ -24,7 +24,8 @@ def _with_options(bank: Bank) -> Iterator[Entry[Any]]:
 
 def normal(text: str) -> str:
     """Give a text without the differences that do not matter to a reader."""
-    return " ".join(normalize("NFKC", text).casefold().split()).rstrip(".,;:!? ")
+    seen = "".join(sign for sign in normalize("NFKC", text) if category(sign) != "Cf")
+    return " ".join(seen.casefold().split()).rstrip(".,;:!? ")
 
 
 def key_count(bank: Bank) -> Iterator[Problem]:

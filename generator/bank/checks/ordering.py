@@ -9,6 +9,8 @@ from generator.bank.precedence import count_orders, has_cycle, is_legal, without
 from generator.diagnostics import Problem
 
 MOST_ORDERS = 24
+# an answer sheet has this many places side by side
+MOST_LINES = 7
 
 
 def ordered_entries(bank: Bank) -> Iterator[Entry[Any]]:
@@ -68,6 +70,18 @@ def too_many_orders(bank: Bank) -> Iterator[Problem]:
             yield entry.problem("error", "too-many-orders", message, "pairs", hint=hint)
 
 
+def too_many_lines(bank: Bank) -> Iterator[Problem]:
+    """Give order items for papers with more lines than an answer sheet has places."""
+    for entry in bank.items.values():
+        record: Any = entry.record
+        if getattr(record, "kind", "") == "order" and record.pool != "study":
+            lines = len(record.steps)
+            if lines > MOST_LINES:
+                message = f"this has {lines} lines, and an answer sheet has {MOST_LINES} places"
+                hint = "join two steps or leave one out, or write 'pool: study'"
+                yield entry.problem("error", "too-many-lines", message, "steps", hint=hint)
+
+
 def pair_unexplained(bank: Bank) -> Iterator[Problem]:
     """Give pairs of procedures that name a harm without what goes wrong, or the other way."""
     for entry in bank.procedures.values():
@@ -110,6 +124,14 @@ RULES = (
         "seven steps, two pairs",
         "five steps, four pairs",
         too_many_orders,
+    ),
+    Rule(
+        "too-many-lines",
+        "error",
+        "An order question on a paper has as many lines as its answer sheet has places.",
+        "pool: exam and nine steps",
+        "pool: exam and seven steps",
+        too_many_lines,
     ),
     Rule(
         "pair-unexplained",

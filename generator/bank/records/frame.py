@@ -157,6 +157,7 @@ class Blueprint(Record):
     apart         sets of questions of which a form takes one at most
     words         most words that the questions of a form may hold
     new_percent   least percent of a form that was never issued before
+    certificate   the training certificate for which a pass on this paper is asked
     """
 
     title: Text
@@ -169,4 +170,5 @@ class Blueprint(Record):
     apart: Rows = ()
     words: Whole | None = None
     new_percent: Whole = 0
+    certificate: Literal["painter_training"] | None = None
     note: Text | None = None

@@ -55,7 +55,23 @@
     function look() {
       if (registration.waiting && navigator.serviceWorker.controller) { announce(registration); }
     }
-    function follow(coming) { if (coming) { coming.addEventListener("statechange", look); } }
+    /* One that never got as far as waiting was not stored: no room, or the network went away. */
+    function missed(coming) {
+      if (coming.state !== "redundant" || !navigator.serviceWorker.controller) { return; }
+      var place = document.querySelector(".kept");
+      place.textContent = "";
+      say(place, "A newer edition could not be stored on this device. What you read here is the " +
+        "earlier one: make some room, then open the course again.");
+    }
+    function follow(coming) {
+      if (!coming) { return; }
+      var stored = false;
+      coming.addEventListener("statechange", function () {
+        look();
+        stored = stored || coming.state === "installed";
+        if (!stored) { missed(coming); }
+      });
+    }
     look();
     follow(registration.installing);
     registration.addEventListener("updatefound", function () { follow(registration.installing); });

@@ -1,0 +1,16 @@
+"""Everything that authors wrote in the records, piece by piece with its place."""
+
+from collections.abc import Iterator
+
+from generator.bank.bank import Bank
+from generator.bank.nodes import ScalarNode, scalars
+
+
+def written_texts(bank: Bank) -> Iterator[ScalarNode]:
+    """Give each text of the items, records, sources, terms, hazards, plans and the outline."""
+    groups = (bank.items, bank.procedures, bank.faults, bank.tables, bank.sources, bank.glossary)
+    for group in (*groups, bank.hazards, bank.places, bank.blueprints):
+        for entry in group.values():
+            yield from scalars(entry.node)
+    if bank.outline_node:
+        yield from scalars(bank.outline_node)
