@@ -1,6 +1,6 @@
 """The candidates of a blueprint: what the bank can ask on paper, measured for the search."""
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 
@@ -25,8 +25,16 @@ class Choice:
     strands: tuple[Strand, ...]
 
 
-def choice_for(blueprint: Blueprint, known: Sequence[Askable], past: Past) -> Choice:
-    """Measure everything that may stand on a paper of a blueprint."""
+def choice_for(
+    blueprint: Blueprint,
+    known: Sequence[Askable],
+    past: Past,
+    giveaways: Iterable[tuple[str, str]] = (),
+) -> Choice:
+    """Measure everything that may stand on a paper of a blueprint.
+
+    giveaways  each two questions of which one tells the answer of the other
+    """
     strands = strands_of(blueprint, known)
     asked = []
     candidates = []
@@ -35,7 +43,7 @@ def choice_for(blueprint: Blueprint, known: Sequence[Askable], past: Past) -> Ch
         if cells:
             asked.append(askable)
             candidates.append(_candidate(askable, cells, past))
-    apart = sets_apart(blueprint, asked)
+    apart = sets_apart(blueprint, asked, giveaways)
     return Choice(pool_of(tuple(candidates), len(strands), apart), tuple(asked), strands)
 
 
@@ -47,7 +55,7 @@ def _candidate(askable: Askable, cells: tuple[int, ...], past: Past) -> Candidat
     share = expected_share(askable.kind, askable.level, past.facilities.get(askable.name))
     return Candidate(
         name=askable.name,
-        record=askable.record,
+        record=askable.group,
         cells=cells,
         objective=askable.objective,
         kind=askable.kind,

@@ -33,7 +33,22 @@ def eligible(cell: Cell, known: Iterable[Askable]) -> tuple[Askable, ...]:
     return tuple(askable for askable in known if fits(cell, askable))
 
 
-def sets_apart(blueprint: Blueprint, known: Iterable[Askable]) -> tuple[tuple[str, ...], ...]:
-    """Give the sets of names of which a paper takes one at most, by plan and by item."""
-    by_item = tuple((a.name, other) for a in known for other in (*a.apart_from, *a.twins))
-    return (*blueprint.apart, *by_item)
+def sets_apart(
+    blueprint: Blueprint, known: Iterable[Askable], giveaways: Iterable[tuple[str, str]] = ()
+) -> tuple[tuple[str, ...], ...]:
+    """Give the sets of names of which a paper takes one at most: by plan, by item, by giveaway.
+
+    giveaways  each two questions or records of which one tells the answer of the other
+    The questions of one record and its twins are kept apart by their group already.
+    """
+    known = tuple(known)
+    names = {askable.name for askable in known}
+    behind: dict[str, list[str]] = {}
+    for askable in known:
+        behind.setdefault(askable.record, []).append(askable.name)
+    by_item = ((askable.name, other) for askable in known for other in askable.apart_from)
+    rows = (
+        dict.fromkeys(n for name in row for n in (name, *behind.get(name, ())) if n in names)
+        for row in (*blueprint.apart, *by_item, *giveaways)
+    )
+    return tuple(tuple(row) for row in rows if len(row) > 1)

@@ -22,6 +22,7 @@ def form_as_plain(form: Form) -> Plain:
     form_id         eight signs that its papers carry, other ones for every other content
     guesser_passes  chance that somebody who guesses everything passes, 0 to 1
     mastery_marks   fewest marks that show the standard, or nothing where the paper is too short
+    cautions        those that stand on the paper, each once; the others come with the feedback
     """
     cautions = dict.fromkeys(q.question.caution for q in form.questions if q.question.caution)
     plain: Plain = {

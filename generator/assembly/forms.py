@@ -17,6 +17,7 @@ from generator.assembly.search import search
 from generator.bank import Bank, Entry
 from generator.bank.records import Blueprint
 from generator.questions import Askable, askables
+from generator.questions.giveaways import kept_apart
 
 
 class CannotAssemble(ValueError):
@@ -55,7 +56,7 @@ def assemble(
     no papers can be found.
     """
     allowed = in_places(bank.sheet.places, entry.record, known or askables(bank))
-    choice = choice_for(entry.record, allowed, past)
+    choice = choice_for(entry.record, allowed, past, kept_apart(bank))
     met = [past.met.get(person, frozenset()) for person in people]
     demand = demand_for(entry.record, choice, len(labels), met)
     salt = (bank.sheet.title, bank.sheet.edition, entry.name, seed, "selection")

@@ -7,7 +7,7 @@ from dataclasses import dataclass, field
 class Candidate:
     """A question that may be chosen.
 
-    record    what stands behind it; two of one record never share a paper
+    record    what stands behind it and its twins; two of one record never share a paper
     cells     places of the cells that it may fill
     expected  marks that a learner is expected to get, in thousandths
     past      how often it was issued before
@@ -76,12 +76,12 @@ def pool_of(
     sets: dict[str, list[int]] = {}
     for place, candidate in enumerate(candidates):
         sets.setdefault(candidate.record, []).append(place)
+    named = {candidate.name: [place] for place, candidate in enumerate(candidates)}
     rows = [frozenset(places) for places in sets.values()]
-    for names in apart:
-        wanted = set(names)
-        rows.append(
-            frozenset(p for p, c in enumerate(candidates) if c.name in wanted or c.record in wanted)
-        )
+    rows += [
+        frozenset(p for name in names for p in (*named.get(name, ()), *sets.get(name, ())))
+        for names in apart
+    ]
     parted: list[set[int]] = [set() for _ in candidates]
     for row in rows:
         for place in row:

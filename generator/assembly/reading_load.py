@@ -7,7 +7,7 @@ from generator.questions.question import ChoiceKey, MatchKey, OrderKey
 
 
 def words_of(question: Question) -> int:
-    """Count the words of stem, caution, exhibit and options."""
+    """Count the words of stem, exhibit and options, and of a caution that stands beside them."""
     return sum(len(text.split()) for text in _printed(question))
 
 

@@ -11,6 +11,7 @@ from generator.bank import Bank, Entry
 from generator.bank.records import Blueprint
 from generator.diagnostics import Problem
 from generator.questions import Askable, askables
+from generator.questions.giveaways import kept_apart
 from generator.questions.question import MINUTES
 
 RULE = "blueprint-cannot-be-filled"
@@ -30,7 +31,11 @@ def shortages(
     if names:
         return names
     piles = [eligible(cell, known) for cell in entry.record.cells]
-    alone = (*_short_alone(entry, piles), *_must_include(entry, known), *_time(entry, piles))
+    alone = (
+        *_short_alone(entry, piles, kept_apart(bank)),
+        *_must_include(entry, known),
+        *_time(entry, piles),
+    )
     return alone or tuple(_short_together(entry, piles))
 
 
@@ -47,30 +52,37 @@ def _unknown_names(entry: Entry[Blueprint], bank: Bank) -> Iterator[Problem]:
                 yield entry.problem("error", "unknown-objective", message, *path)
 
 
-def _short_alone(entry: Entry[Blueprint], piles: Sequence[Sequence[Askable]]) -> Iterator[Problem]:
+def _short_alone(
+    entry: Entry[Blueprint],
+    piles: Sequence[Sequence[Askable]],
+    giveaways: Sequence[tuple[str, str]],
+) -> Iterator[Problem]:
     for place, (count, pile) in enumerate(zip(cell_counts(entry.record), piles, strict=True)):
-        records = {askable.record for askable in pile}
+        records = {askable.group for askable in pile}
         if len(records) < count:
             yield _short(entry, place, count, len(records), "the bank has")
             continue
-        together = most_together((a.name for a in pile), _apart(entry.record, pile))
+        apart = _apart(entry.record, pile, giveaways)
+        together = most_together((askable.name for askable in pile), apart, count)
         if together < count:
             where = "of its questions no more can share a paper than"
             yield _short(entry, place, count, together, where)
 
 
-def _apart(plan: Blueprint, pile: Sequence[Askable]) -> Mapping[str, frozenset[str]]:
+def _apart(
+    plan: Blueprint, pile: Sequence[Askable], giveaways: Sequence[tuple[str, str]]
+) -> Mapping[str, frozenset[str]]:
     """Give for each question of a cell those that cannot stand beside it."""
-    sets: list[set[str]] = []
-    for record in {askable.record for askable in pile}:
-        sets.append({askable.name for askable in pile if askable.record == record})
-    for names in sets_apart(plan, pile):
-        sets.append({a.name for a in pile if a.name in names or a.record in names})
-    parted: dict[str, frozenset[str]] = {}
+    groups: dict[str, set[str]] = {}
+    for askable in pile:
+        groups.setdefault(askable.group, set()).add(askable.name)
+    sets = list(groups.values())
+    sets += [set(names) for names in sets_apart(plan, pile, giveaways)]
+    parted: dict[str, set[str]] = {askable.name: set() for askable in pile}
     for one in sets:
         for name in one:
-            parted[name] = parted.get(name, frozenset()) | (one - {name})
-    return parted
+            parted[name] |= one
+    return {name: frozenset(others - {name}) for name, others in parted.items()}
 
 
 def _short(entry: Entry[Blueprint], place: int, count: int, had: int, where: str) -> Problem:
@@ -85,7 +97,7 @@ def _short_together(
     """Give cells that could be filled alone, but not beside cells that draw on the same records."""
     counts = cell_counts(entry.record)
     cells = [place for place, count in enumerate(counts) for _ in range(count)]
-    records = [tuple(dict.fromkeys(askable.record for askable in pile)) for pile in piles]
+    records = [tuple(dict.fromkeys(askable.group for askable in pile)) for pile in piles]
     missing = Counter(cells[seat] for seat in unfilled([records[place] for place in cells]))
     for place, short in missing.items():
         yield _short(entry, place, counts[place], counts[place] - short, "the other cells leave")

@@ -56,7 +56,7 @@ def strands_of(blueprint: Blueprint, known: Sequence[Askable]) -> tuple[Strand, 
 
 def _parted(strand: Strand, blueprint: Blueprint, known: Sequence[Askable]) -> Iterable[Strand]:
     pile = [askable for askable in known if strand.takes(blueprint, askable)]
-    records = [len({a.record for a in pile if a.kind in group}) for group in GROUPS]
+    records = [len({a.group for a in pile if a.kind in group}) for group in GROUPS]
     shares = [
         Fraction(min(most * sum(records), 100 * supply), 100)
         for most, supply in zip(MOST_PERCENT, records, strict=True)
@@ -79,7 +79,7 @@ def _unfilled(
 ) -> set[int]:
     """Give the strands that cannot be filled beside the others."""
     records = [
-        tuple(dict.fromkeys(a.record for a in known if strand.takes(blueprint, a)))
+        tuple(dict.fromkeys(a.group for a in known if strand.takes(blueprint, a)))
         for strand in strands
     ]
     seats = [place for place, strand in enumerate(strands) for _ in range(strand.count)]

@@ -9,6 +9,7 @@ from generator.bank.records import (
     BankSheet,
     Blueprint,
     Fault,
+    Giveaways,
     Hazard,
     Item,
     Module,
@@ -84,6 +85,7 @@ class Bank:
     blueprints: Mapping[str, Entry[Blueprint]]
     hazards: Mapping[str, Entry[Hazard]] = field(default_factory=dict)
     places: Mapping[str, Entry[RulePlace]] = field(default_factory=dict)
+    giveaways: Entry[Giveaways] | None = None
     lessons: tuple[Lesson, ...] = ()
     figures: tuple[str, ...] = ()
     outline_node: Node | None = None

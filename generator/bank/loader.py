@@ -12,6 +12,7 @@ from generator.bank.records import (
     BankSheet,
     Blueprint,
     Fault,
+    Giveaways,
     Hazard,
     Item,
     Outline,
@@ -28,7 +29,15 @@ from generator.diagnostics import Place, Problem, did_you_mean
 
 R = TypeVar("R", bound=Record)
 _SINGLE_FILES = frozenset(
-    {"bank.yml", "outline.yml", "sources.yml", "glossary.yml", "hazards.yml", "places.yml"}
+    {
+        "bank.yml",
+        "outline.yml",
+        "sources.yml",
+        "glossary.yml",
+        "hazards.yml",
+        "places.yml",
+        "giveaways.yml",
+    }
 )
 
 
@@ -53,6 +62,7 @@ def load_bank(folder: Path, course: Path | None = None) -> tuple[Bank | None, tu
         "tables": reading.one_a_file("tables", Table),
         "blueprints": reading.one_a_file("blueprints", Blueprint),
     }
+    giveaways = reading.one("giveaways.yml", Giveaways)
     items = reading.items()
     reading.strangers()
     if sheet is None or outline is None:
@@ -62,6 +72,7 @@ def load_bank(folder: Path, course: Path | None = None) -> tuple[Bank | None, tu
         sheet=sheet,
         modules=outline.modules,
         items=items,
+        giveaways=giveaways,
         lessons=lessons,
         figures=figures,
         outline_node=outline_node,
@@ -125,6 +136,15 @@ class _Reading:
     def single(self, name: str, kind: type[R]) -> R | None:
         node = self.node(self.folder / name)
         return self.typed(kind, node) if node else None
+
+    def one(self, name: str, kind: type[R]) -> Entry[R] | None:
+        """Read a file that a bank may do without."""
+        path = self.folder / name
+        node = self.node(path) if path.exists() else None
+        record = self.typed(kind, node) if node else None
+        if node is None or record is None:
+            return None
+        return Entry(path.stem, record, node, Place(self.shown(path), 1, 1))
 
     def typed(self, kind: type[R], node: Node) -> R | None:
         record, problems = read_record(kind, node)

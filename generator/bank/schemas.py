@@ -9,6 +9,7 @@ from generator.bank.records import (
     BankSheet,
     Blueprint,
     Fault,
+    Giveaways,
     Hazard,
     Outline,
     Procedure,
@@ -33,6 +34,7 @@ _FILES: dict[str, type[BaseModel]] = {
     "fault": Fault,
     "table": Table,
     "blueprint": Blueprint,
+    "giveaways": Giveaways,
 }
 _NAMED: dict[str, Any] = {
     "sources": dict[str, Source],

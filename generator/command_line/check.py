@@ -6,6 +6,7 @@ import click
 
 from generator.bank.counts import bank_figures
 from generator.bank.schemas import record_schemas
+from generator.command_line.giveaways import write_list
 from generator.command_line.project import counted, find_project
 from generator.command_line.whole_project import whole_project
 from generator.command_line.writing import write_files
@@ -22,7 +23,12 @@ from generator.diagnostics import as_annotations, as_json, as_text, has_errors
 )
 @click.option("--notes", is_flag=True, help="Show notes as well as errors and warnings.")
 @click.option("--write-schemas", is_flag=True, help="Also write the editors' record schemas.")
-def check(form: str, notes: bool, write_schemas: bool) -> None:
+@click.option(
+    "--write-giveaways",
+    is_flag=True,
+    help="Also write the list of questions that give one another away.",
+)
+def check(form: str, notes: bool, write_schemas: bool, write_giveaways: bool) -> None:
     """Find every problem of bank and course, and count what they hold.
 
     Example: guidecoat check --format json
@@ -31,6 +37,8 @@ def check(form: str, notes: bool, write_schemas: bool) -> None:
     if write_schemas:
         schemas = {name: text.encode() for name, text in record_schemas().items()}
         write_files(project.bank / "schemas", schemas)
+    if write_giveaways:
+        write_list(project)
     bank, problems = whole_project(project)
     figures = bank_figures(bank) if bank else {"counts": {}, "coverage": {}}
     shown = [p for p in problems if notes or p.severity != "note" or form == "json"]

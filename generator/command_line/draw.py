@@ -49,6 +49,7 @@ def _text(plain: Plain) -> str:
     if plain["caution"]:
         lines += [f"Caution: {plain['caution']}", ""]
     lines += _KEYS[plain["kind"]](key)
+    lines += [f"Caution, with the feedback: {caution['text']}" for caution in plain["cautions"]]
     lines += ["", *(f"Source: {_TAGS[s['tag']]}{s['text']}" for s in plain["sources"])]
     return "\n".join(lines)
 

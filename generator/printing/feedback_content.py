@@ -1,6 +1,7 @@
 """Choose what a feedback sheet shows: what each question was about, and room for its result.
 
-Only names and marks of a question are copied, so no key can slip into the sheet unseen.
+Only names and marks of a question are copied, so no key can slip into the sheet unseen, and of
+the cautions only those that a hazard says in the same words wherever it is met.
 """
 
 from collections.abc import Mapping
@@ -15,6 +16,7 @@ from generator.printing.form_facts import (
     total_marks,
     words_of,
 )
+from generator.printing.markup import block_nodes
 
 SAYS = (
     "A result says what these answers show. It never says that a person may do hazardous work "
@@ -37,11 +39,18 @@ def feedback_sheet_content(form: Mapping[str, Any]) -> dict[str, Any]:
         "gate": gate_in_words(form),
         "marks": str(total_marks(form)),
         "notes": [STUDY, ASK, SAYS],
+        "cautions": [block_nodes(caution) for caution in _cautions(form)],
         # forms of an earlier version carry no titles
         "rows": [
             _row(entry, int(entry["number"]) in gate, form.get("titles", {})) for entry in questions
         ],
     }
+
+
+def _cautions(form: Mapping[str, Any]) -> list[str]:
+    """Give the cautions of all hazards of the work that the form asks about, each once."""
+    said = [c for entry in form["questions"] for c in entry["question"].get("cautions", ())]
+    return list(dict.fromkeys(caution["text"] for caution in said if caution["hazard"]))
 
 
 def _row(entry: Mapping[str, Any], must: bool, titles: Mapping[str, str]) -> dict[str, Any]:

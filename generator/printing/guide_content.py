@@ -4,7 +4,7 @@ from collections.abc import Mapping
 from typing import Any
 
 from generator.printing.form_facts import counted, form_facts, marks_text, must_pass
-from generator.printing.key_content import source_of
+from generator.printing.key_content import cautions_of, source_of
 from generator.printing.markup import block_nodes, inline_nodes
 from generator.printing.paper_content import shown_question
 
@@ -49,5 +49,6 @@ def _question(entry: Mapping[str, Any], gate: frozenset[int]) -> dict[str, Any]:
             for point in question["key"]["points"]
         ],
         "model": block_nodes(question["key"]["model"]),
+        "cautions": cautions_of(question),
         "sources": [source_of(source) for source in question["sources"]],
     }

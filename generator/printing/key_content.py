@@ -39,6 +39,11 @@ def answer_key_content(form: Mapping[str, Any]) -> dict[str, Any]:
     }
 
 
+def cautions_of(question: Mapping[str, Any]) -> list[list[Any]]:
+    """Write what to heed in the work; a form issued before may have it beside the question."""
+    return [block_nodes(caution["text"]) for caution in question.get("cautions", ())]
+
+
 def source_of(source: Mapping[str, Any]) -> dict[str, str]:
     """Write where a fact of a key comes from: its tag in words, and the document.
 
@@ -57,6 +62,7 @@ def _question(entry: Mapping[str, Any], gate: frozenset[int]) -> dict[str, Any]:
         "must_pass": int(entry["number"]) in gate,
         "short": short_answer(question),
         "accept": str(question["key"].get("band_text") or ""),
+        "cautions": cautions_of(question),
         "sources": [source_of(source) for source in question["sources"]],
         "key": _SOLUTIONS[question["kind"]](question["key"]),
         "by_hand": _by_hand(question, int(entry["marks"])),

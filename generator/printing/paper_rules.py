@@ -29,7 +29,6 @@ def _sign(form: Mapping[str, Any]) -> str:
 
 
 def _ways(form: Mapping[str, Any]) -> list[str]:
-    cautioned = any(entry["question"].get("caution") for entry in form["questions"])
     return [
         "A calculator is allowed. Round only your last figure, the way the question says.",
         "Answer every question. A wrong answer takes no marks from another question.",
@@ -37,11 +36,19 @@ def _ways(form: Mapping[str, Any]) -> list[str]:
         "question goes below 0."
         if any(entry["question"]["kind"] == "multiple_response" for entry in form["questions"])
         else "",
-        "A caution stands with the question it belongs to. Heed it when you do the work."
-        if cautioned
-        else "",
+        _caution_rule(form),
         "Work on this paper. If you have an answer sheet, copy your answers to the answer sheet. "
         "Only the sheet is marked then. Written answers stay on this paper.",
         "The result says what these answers show. It never says that a person is fit or allowed "
         "to do hazardous work.",
     ]
+
+
+def _caution_rule(form: Mapping[str, Any]) -> str:
+    """Say what to do with the cautions that stand beside questions; empty where none does."""
+    cautioned = [e["question"] for e in form["questions"] if e["question"].get("caution")]
+    if any(question.get("hands_on") for question in cautioned):
+        return "A caution stands where you handle the thing itself. Read it before you touch it."
+    # forms issued before cautions moved to the feedback are printed again word for word
+    old = "A caution stands with the question it belongs to. Heed it when you do the work."
+    return old if cautioned else ""

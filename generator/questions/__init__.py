@@ -2,9 +2,10 @@
 
 Imports bank and what lies below it. Files: stream (repeatable chance), question (the records),
 numeric and working, ordering, lettering, from_procedure, from_fault, from_table, pool (all that can
-be asked), versions, study (what the site shows), sources, plain (the JSON form).
+be asked), versions, study (what the site shows), sources, cautions, plain (the JSON form).
 """
 
+from generator.questions.cautions import hazard_cautions
 from generator.questions.item_questions import question_of_item
 from generator.questions.numeric import NothingToDraw
 from generator.questions.plain import Plain, as_plain
@@ -22,6 +23,7 @@ __all__ = [
     "Stream",
     "as_plain",
     "askables",
+    "hazard_cautions",
     "item_versions",
     "question_of_item",
     "study_questions",

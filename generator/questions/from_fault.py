@@ -8,9 +8,12 @@ from generator.bank.records import Fault
 from generator.questions.lettering import Answer, lettered, unlike
 from generator.questions.question import Derived
 from generator.questions.stream import Stream
+from generator.questions.topics import is_like_remedy, names_its_fault
 from generator.questions.wording import sentence
 
 DISTRACTORS = 3
+# a remedy is asked about where at least so many of other faults could pass for it
+FEWEST_REMEDIES = 2
 
 Maker = Callable[[Bank, Entry[Fault], Stream], Derived | None]
 
@@ -58,12 +61,17 @@ def right_remedy(bank: Bank, entry: Entry[Fault], stream: Stream) -> Derived | N
     """Ask for the remedy, where the key is not the remedy of other faults too."""
     fault = entry.record
     others = [
-        (other.record.remedy, other.record.title)
+        other.record
         for other in bank.faults.values()
         if other.name != entry.name and other.record.remedy_keyed and not _linked(entry, other)
     ]
-    wrong = unlike(stream.shuffled(others), [fault.remedy])[:DISTRACTORS]
-    if not fault.remedy_keyed or len(wrong) < DISTRACTORS:
+    # those that name another fault only where too few leave it open which fault they are for
+    plausible = sorted(
+        (other for other in stream.shuffled(others) if is_like_remedy(other.remedy, fault)),
+        key=lambda other: names_its_fault(other, fault),
+    )
+    wrong = unlike(((o.remedy, o.title) for o in plausible), [fault.remedy])[:DISTRACTORS]
+    if not fault.remedy_keyed or len(wrong) < FEWEST_REMEDIES:
         return None
     answers: list[Answer] = [(fault.remedy, True, _advice(fault))]
     answers += [(text, False, f"That is the remedy for '{title}'.") for text, title in wrong]

@@ -1,6 +1,7 @@
 """Questions that follow from a procedure record."""
 
 from collections.abc import Callable, Iterator, Sequence
+from functools import cache
 
 from generator.bank import Bank, Entry
 from generator.bank.precedence import closure
@@ -24,15 +25,20 @@ Maker = Callable[[Bank, Entry[Procedure], Stream], Derived | None]
 def put_in_order(bank: Bank, entry: Entry[Procedure], stream: Stream) -> Derived | None:
     """Ask for the order of some steps, where few enough orders are right."""
     scored = scored_procedure(entry.record)
-    subsets = drawable_subsets(scored)
+    subsets = _subsets(entry.record)
     if not subsets:
         return None
     steps = stream.choose(subsets)
     stem = (
-        f"Put these steps of '{entry.record.title}' in a safe and sound order. "
+        f"Put these steps of '{entry.record.title}' in a safe, workable order. "
         f"Some steps of the whole job are not shown.{worn_words(bank, entry.record.wears)}"
     )
     return Derived("order", "apply", stem, order_key(scored, steps, stream))
+
+
+@cache
+def _subsets(procedure: Procedure) -> tuple[tuple[str, ...], ...]:
+    return drawable_subsets(scored_procedure(procedure))
 
 
 def what_comes_next(bank: Bank, entry: Entry[Procedure], stream: Stream) -> Derived | None:
@@ -49,8 +55,10 @@ def what_comes_next(bank: Bank, entry: Entry[Procedure], stream: Stream) -> Deri
     answers += [(scored.steps[name], False, _not_yet(scored, name, done)) for name in wrong]
     listed = "; ".join(lower_start(scored.steps[name]) for name in done[-SHOWN_STEPS:])
     before = " and all before them" if len(done) > SHOWN_STEPS else ""
-    stem = f"{entry.record.title}. These steps{before} are done: {listed}. What may come next?"
-    stem += worn_words(bank, entry.record.wears)
+    stem = (
+        f"{entry.record.title}. These steps{before} are done: {listed}."
+        f"{worn_words(bank, entry.record.wears)} What may come next?"
+    )
     return Derived("choice", "apply", stem, lettered(answers, stream))
 
 

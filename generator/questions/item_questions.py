@@ -14,6 +14,7 @@ from generator.bank.records import (
     OrderItem,
     WrittenItem,
 )
+from generator.questions.cautions import item_cautions
 from generator.questions.class_draws import draw_apart
 from generator.questions.handed_out import Draw, HandedOut
 from generator.questions.lettering import item_options, matched
@@ -51,7 +52,8 @@ def question_of_item(bank: Bank, entry: Entry[Item], form: str, taken: Taken = (
         stem=item.stem + worn_words(bank, getattr(item, "wears", ())),
         sources=shown_sources(bank, item.source),
         key=WrittenKey((), ""),
-        caution=item.caution,
+        cautions=item_cautions(bank, item),
+        hands_on=item.hands_on,
         exhibit=Exhibit(item.sheet.title, (), item.sheet.rows) if item.sheet else None,
         minutes=MINUTES[kind],
         critical=shown_critical(bank, item.critical),

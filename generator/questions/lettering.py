@@ -5,16 +5,17 @@ from collections.abc import Iterable, Sequence
 from generator.bank.checks.options import normal
 from generator.bank.records import ChoiceItem, MatchItem, MultipleResponseItem
 from generator.questions.question import LETTERS, ChoiceKey, MatchKey, ShownOption
+from generator.questions.sizes import stated_size
 from generator.questions.stream import Stream
 
 Answer = tuple[str, bool, str]
 
 
 def lettered(answers: Iterable[Answer], stream: Stream) -> ChoiceKey:
-    """Give options (text, right, says) in a drawn order, or by number where all are numbers."""
-    # shuffled first, so that options with the same leading number do not keep the author's order
+    """Give options (text, right, says) in a drawn order, or by size where all state one."""
+    # shuffled first, so that options of the same size do not keep the author's order
     ordered: Sequence[Answer] = stream.shuffled(tuple(answers))
-    numbers = [n for text, _, _ in ordered if (n := _leading_number(text)) is not None]
+    numbers = [n for text, _, _ in ordered if (n := stated_size(text)) is not None]
     if len(numbers) == len(ordered):
         ordered = [
             answer for _, answer in sorted(zip(numbers, ordered, strict=True), key=lambda p: p[0])
@@ -28,16 +29,8 @@ def lettered(answers: Iterable[Answer], stream: Stream) -> ChoiceKey:
 
 
 def relettered(key: ChoiceKey, stream: Stream) -> ChoiceKey:
-    """Give the same options in another drawn order; those that stand by number keep theirs."""
+    """Give the same options in another drawn order; those that stand by size keep theirs."""
     return lettered(((o.text, o.right, o.says) for o in key.options), stream)
-
-
-def _leading_number(text: str) -> float | None:
-    word = text.split()[0].lstrip("P") if text.split() else ""
-    try:
-        return float(word)
-    except ValueError:
-        return None
 
 
 def unlike(candidates: Iterable[tuple[str, str]], taken: Iterable[str]) -> list[tuple[str, str]]:

@@ -20,7 +20,11 @@ ANY_ORDER = "Any order that keeps these pairs is right."
 
 
 def as_plain(question: Question) -> Plain:
-    """Give a question as JSON-ready data; exact numbers are decimal or fraction texts."""
+    """Give a question as JSON-ready data; exact numbers are decimal or fraction texts.
+
+    caution   stands beside the question, or nothing
+    cautions  come with the feedback
+    """
     exhibit = question.exhibit
     return {
         "id": question.name,
@@ -33,7 +37,9 @@ def as_plain(question: Question) -> Plain:
         "critical": asdict(question.critical) if question.critical else None,
         "place": question.place,
         "stem": question.stem,
+        "hands_on": question.hands_on,
         "caution": question.caution,
+        "cautions": [asdict(caution) for caution in question.cautions if not question.hands_on],
         "sheet": _exhibit(exhibit) if exhibit and not exhibit.columns else None,
         "table": _exhibit(exhibit) if exhibit and exhibit.columns else None,
         "sources": [asdict(source) for source in question.sources],

@@ -1,7 +1,7 @@
 """Everything the bank can ask: hand-written items and the questions that records give."""
 
 from collections.abc import Callable, Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import partial
 from math import prod
 
@@ -10,6 +10,7 @@ from generator.bank.records import Item, NumericItem
 from generator.questions.item_questions import Taken, kind_of, question_of_item
 from generator.questions.question import Question
 from generator.questions.record_questions import record_questions
+from generator.questions.twins import twin_groups
 
 Make = Callable[[str, Taken], Question | None]
 
@@ -26,6 +27,7 @@ class Askable:
     hazard      what makes it critical, a name of hazards.yml, or empty
     place       whose rule it asks, a name of places.yml, or empty
     sample      a question it gave, where one was made already
+    kin         name of its record and all their twins together; empty where it has no twin
     """
 
     name: str
@@ -42,11 +44,17 @@ class Askable:
     hazard: str = ""
     place: str = ""
     sample: Question | None = None
+    kin: str = ""
 
     @property
     def module(self) -> str:
         """Give the module the question belongs to."""
         return module_of(self.objective)
+
+    @property
+    def group(self) -> str:
+        """Give what it shares with its record and twins: two of a group never share a paper."""
+        return self.kin or self.record
 
     @property
     def is_derived(self) -> bool:
@@ -57,7 +65,11 @@ class Askable:
 def askables(bank: Bank) -> tuple[Askable, ...]:
     """Give everything the bank can ask, in the order of its names."""
     found = (*_from_items(bank), *_from_records(bank))
-    return tuple(sorted(found, key=lambda askable: askable.name))
+    kin = twin_groups({askable.record: askable.twins for askable in found if askable.twins})
+    return tuple(
+        replace(askable, kin=kin[askable.record]) if askable.record in kin else askable
+        for askable in sorted(found, key=lambda askable: askable.name)
+    )
 
 
 def _from_items(bank: Bank) -> Iterator[Askable]:

@@ -13,10 +13,14 @@ from generator.questions.lettering import Answer, lettered, unlike
 from generator.questions.ordering import Scored, scored_procedure
 from generator.questions.question import Derived
 from generator.questions.stream import Stream
+from generator.questions.topics import work_words
+from generator.questions.trade_words import trade_words
 from generator.questions.wording import content_words, lower_start
 
 MOST_WRONG = 3
 FEWEST_WRONG = 2
+# words that a slip of another job shares with the job it is asked about
+WORDS_IN_COMMON = 2
 # harms that can follow from one another; two of a row never stand side by side as key and not
 KIN = (
     frozenset({"contamination", "poor_grip", "corrosion"}),
@@ -32,8 +36,10 @@ def which_is_missing(bank: Bank, entry: Entry[Procedure], stream: Stream) -> Der
     foreign = _foreign(bank, entry, stream)
     cases = []
     for before, gap, after in _gaps(scored):
-        wrong = _misplaced(scored, before, gap, after, stream) + foreign
-        kept = unlike(wrong, [scored.steps[name] for name in (before, gap, after)])
+        beside = [scored.steps[name] for name in (before, gap, after)]
+        kept = unlike(_misplaced(scored, before, gap, after, stream), beside)
+        if len(kept) < FEWEST_WRONG:
+            kept = unlike((*kept, *foreign), beside)
         if len(kept) >= FEWEST_WRONG:
             cases.append((before, gap, after, kept[:MOST_WRONG]))
     if not cases:
@@ -118,20 +124,32 @@ def what_goes_wrong(bank: Bank, entry: Entry[Procedure], stream: Stream) -> Deri
 def _other_slips(
     bank: Bank, entry: Entry[Procedure], asked: Pair, stream: Stream
 ) -> list[tuple[str, str]]:
-    """Give slips of the same job, then of the same module, then of others, of another harm."""
-    module = module_of(entry.record.objective)
-    near = [o for o in _others(bank, entry) if module_of(o.record.objective) == module]
-    far = [o for o in _others(bank, entry) if module_of(o.record.objective) != module]
-    slips: list[tuple[str, str]] = []
-    for group in ([entry], near, far):
-        found = [
-            (pair.goes_wrong or "", f"That follows from another slip in '{other.record.title}'.")
-            for other in group
-            for pair in _harmful(other)
-            if not _is_kin(pair, asked) and not (other is entry and _share_a_step(pair, asked))
-        ]
-        slips += stream.shuffled(found)
+    """Give slips of another harm that are not so far off that they give themselves away.
+
+    Those of the same job are enough where there are enough; else slips of other jobs join them,
+    those of the module first, where they speak of the same work.
+    """
+    own = [p for p in _harmful(entry) if not _is_kin(p, asked) and not _share_a_step(p, asked)]
+    slips = stream.shuffled(_told(entry, own))
+    if len(unlike(slips, [asked.goes_wrong or ""])) < FEWEST_WRONG:
+        module, topic = module_of(entry.record.objective), work_words(bank, entry.record)
+        near: list[tuple[str, str]] = []
+        far: list[tuple[str, str]] = []
+        for other in _others(bank, entry):
+            alike = [p for p in _harmful(other) if not _is_kin(p, asked) and _is_like(p, topic)]
+            group = near if module_of(other.record.objective) == module else far
+            group += _told(other, alike)
+        slips = (*slips, *stream.shuffled(near), *stream.shuffled(far))
     return unlike(slips, [asked.goes_wrong or ""])
+
+
+def _told(entry: Entry[Procedure], pairs: Sequence[Pair]) -> list[tuple[str, str]]:
+    says = f"That follows from another slip in '{entry.record.title}'."
+    return [(pair.goes_wrong or "", says) for pair in pairs]
+
+
+def _is_like(pair: Pair, topic: frozenset[str]) -> bool:
+    return len(trade_words(pair.goes_wrong or "") & topic) >= WORDS_IN_COMMON
 
 
 def _harmful(entry: Entry[Procedure]) -> Sequence[Pair]:

@@ -152,13 +152,24 @@ class ShownCritical:
 
 
 @dataclass(frozen=True, slots=True)
+class ShownCaution:
+    """What to heed in the work: the name of the hazard that says it, or empty, and the words."""
+
+    hazard: str
+    text: str
+
+
+@dataclass(frozen=True, slots=True)
 class Question:
     """One question as issued.
 
-    name     the item's id, or the id of a question derived from a record
-    draw     the values drawn, as text, for the record of what was asked
-    minutes  expected time
-    place    title of the place whose rule is asked, or empty
+    name      the item's id, or the id of a question derived from a record
+    cautions  what to heed in the work that is asked about
+    hands_on  whether answering means touching the thing itself, so that the cautions stand
+              beside the question; otherwise they come with the feedback, where they tell no key
+    draw      the values drawn, as text, for the record of what was asked
+    minutes   expected time
+    place     title of the place whose rule is asked, or empty
     """
 
     name: str
@@ -170,9 +181,16 @@ class Question:
     stem: str
     sources: tuple[ShownSource, ...]
     key: Key
-    caution: str | None = None
+    cautions: tuple[ShownCaution, ...] = ()
+    hands_on: bool = False
     exhibit: Exhibit | None = None
     draw: tuple[tuple[str, str], ...] = ()
     minutes: Fraction = Fraction(1)
     critical: ShownCritical | None = None
     place: str = ""
+
+    @property
+    def caution(self) -> str | None:
+        """Give what stands beside the question before it is answered, or nothing."""
+        words = " ".join(caution.text for caution in self.cautions)
+        return words if self.hands_on and words else None

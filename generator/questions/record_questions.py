@@ -2,17 +2,18 @@
 
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass
+from functools import partial
 
 from generator.bank import Bank, Entry
 from generator.bank.records import Critical, Procedure, SourceTag
+from generator.questions.cautions import own_cautions, procedure_cautions
 from generator.questions.from_fault import FROM_FAULT
 from generator.questions.from_procedure import FROM_PROCEDURE, must_come_before
 from generator.questions.from_table import look_up
 from generator.questions.item_questions import Taken, salt
-from generator.questions.question import MINUTES, ChoiceKey, Derived, Exhibit, Question
+from generator.questions.question import MINUTES, Derived, Exhibit, Question, ShownCaution
 from generator.questions.sources import place_title, shown_critical, shown_sources
 from generator.questions.stream import Stream
-from generator.questions.wording import content_words
 
 Asked = tuple[Derived, Exhibit | None] | None
 
@@ -22,6 +23,7 @@ class RecordQuestion:
     """A question that a record can give.
 
     name      such as procedures/mix_filler/order
+    cautions  gives what to heed in the work that a question of the record names
     ask       gives the question for a stream, or nothing where the record cannot
     place     whose rule the record follows, a name of places.yml, or empty
     critical  set where the question is on a pair of steps that hurts the other way round
@@ -31,7 +33,7 @@ class RecordQuestion:
     objective: str
     tags: tuple[SourceTag, ...]
     safety: bool
-    cautions: tuple[str, ...]
+    cautions: Callable[[Derived], tuple[ShownCaution, ...]]
     ask: Callable[[Stream], Asked]
     place: str = ""
     critical: Critical | None = None
@@ -57,20 +59,12 @@ class RecordQuestion:
             stem=derived.stem,
             sources=shown_sources(bank, self.tags),
             key=derived.key,
-            caution=fitting_caution(self.cautions, derived),
+            cautions=self.cautions(derived),
             exhibit=exhibit,
             minutes=MINUTES[derived.kind],
             critical=shown_critical(bank, self.critical),
             place=place_title(bank, self.place),
         )
-
-
-def fitting_caution(cautions: tuple[str, ...], derived: Derived) -> str | None:
-    """Give the cautions to show beside a question: all but those that would name its key."""
-    key = derived.key
-    right = " ".join(o.text for o in key.options if o.right) if isinstance(key, ChoiceKey) else ""
-    shown = [text for text in cautions if len(content_words(text) & content_words(right)) < 2]
-    return " ".join(shown) or None
 
 
 def record_questions(bank: Bank) -> Iterator[RecordQuestion]:
@@ -96,7 +90,7 @@ def _of_procedures(bank: Bank) -> Iterator[RecordQuestion]:
                 record.objective,
                 record.source,
                 danger,
-                record.cautions,
+                partial(procedure_cautions, bank, record),
                 ask,
                 record.place or "",
             )
@@ -118,7 +112,7 @@ def _of_critical_pairs(bank: Bank, entry: Entry[Procedure]) -> Iterator[RecordQu
                 record.objective,
                 record.source,
                 True,
-                record.cautions,
+                partial(procedure_cautions, bank, record),
                 ask,
                 record.place or "",
                 pair.critical,
@@ -135,8 +129,14 @@ def _of_faults(bank: Bank) -> Iterator[RecordQuestion]:
                 return (derived, None) if derived else None
 
             full = f"faults/{name}/{label}"
-            cautions = (record.caution,) if record.caution else ()
-            yield RecordQuestion(full, record.objective, record.source, False, cautions, ask)
+            cautions = own_cautions([record.caution] if record.caution else [])
+            yield RecordQuestion(
+                full, record.objective, record.source, False, partial(_same, cautions), ask
+            )
+
+
+def _same(cautions: tuple[ShownCaution, ...], _: Derived) -> tuple[ShownCaution, ...]:
+    return cautions
 
 
 def _of_tables(bank: Bank) -> Iterator[RecordQuestion]:
@@ -148,5 +148,11 @@ def _of_tables(bank: Bank) -> Iterator[RecordQuestion]:
         record = entry.record
         full = f"tables/{name}/look_up"
         yield RecordQuestion(
-            full, record.objective, record.source, False, (), ask, record.place or ""
+            full,
+            record.objective,
+            record.source,
+            False,
+            partial(_same, ()),
+            ask,
+            record.place or "",
         )

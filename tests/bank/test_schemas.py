@@ -27,6 +27,7 @@ FILES = {
     "items": "items/*/*.yml",
     "hazards": "hazards.yml",
     "places": "places.yml",
+    "giveaways": "giveaways.yml",
 }
 
 

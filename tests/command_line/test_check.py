@@ -163,6 +163,20 @@ def test_an_unknown_form_is_misuse() -> None:
     assert "'xml'" in misuse(SMALL_PROJECT, "check", "--format", "xml")
 
 
+def test_the_list_of_giveaways_is_written_and_fits_from_then_on(tmp_path: Path) -> None:
+    root = small_project(tmp_path)
+    put(
+        root,
+        "giveaways.yml",
+        "found: [{question: a, gives_away: b, words: c}]\ncleared: []  # by hand\n",
+    )
+    assert [p["rule"] for p in document(root)["problems"]] == ["giveaways-out-of-date"]
+    assert run(root, "check", "--write-giveaways").exit_code == 0
+    assert document(root)["problems"] == []
+    written = (root / "question_bank" / "giveaways.yml").read_text("utf-8")
+    assert written.endswith("found: []\ncleared: []  # by hand\n")
+
+
 @pytest.mark.parametrize("text", ["site_name: Small course\ndocs_dir: course\n", "- cut\n"])
 def test_settings_without_the_course_plugin_stop_check_and_build_before_the_site(
     tmp_path: Path, text: str

@@ -92,6 +92,14 @@ def test_a_caution_stands_on_the_key_too():
     assert "CAUTION Check the gauge with the air-fed hood still on" in _key(NUMERIC)
 
 
+def test_a_caution_that_is_not_on_the_paper_stands_on_the_key():
+    said = [{"hazard": "acid", "text": "Acid burns. Goggles *on* first."}]
+    said += [{"hazard": "", "text": "Keep the lid on."}]
+    told = CHOICE | {"caution": None, "cautions": said}
+    assert "CAUTION Acid burns. Goggles on first. Keep the lid on." in _key(told)
+    assert "CAUTION" not in _key(CHOICE | {"caution": None, "cautions": []})
+
+
 @pytest.mark.parametrize(
     ("question", "short"),
     [

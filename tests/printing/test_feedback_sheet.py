@@ -55,6 +55,14 @@ def test_nothing_of_question_or_answer_is_on_it():
         assert words not in text
 
 
+def test_a_hazard_says_its_caution_once_and_no_other_caution_is_told():
+    said = [{"hazard": "acid", "text": "Acid burns."}, {"hazard": "", "text": "Keep the lid on."}]
+    text = whole_text(_sheet(form_of(*[CHOICE | {"cautions": said}] * 3)))
+    assert text.count("Acid burns.") == 1
+    assert "Keep the lid on." not in text
+    assert "Heed this" not in whole_text(_sheet(form_of(CHOICE)))
+
+
 @pytest.mark.parametrize("large", [False, True])
 def test_a_long_form_repeats_the_head_of_its_table(large):
     pages = page_texts(_sheet(form_of(*[CHOICE] * 100), large_print=large))

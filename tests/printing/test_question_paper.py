@@ -170,6 +170,22 @@ def test_cautions_of_questions_leave_the_first_page_to_the_questions():
         assert sum(page.count(caution) for page in pages) == 1
 
 
+def test_a_caution_of_hands_on_work_is_read_before_the_thing_is_touched():
+    handled = CHOICE | {"caution": "The blade is sharp.", "hands_on": True, "cautions": []}
+    text = whole_text(_paper(form_of(handled, cautions=["The blade is sharp."])))
+    assert text.count("The blade is sharp.") == 1
+    assert "Read it before you touch it." in text
+    assert "Heed it when you do the work." not in text
+
+
+def test_a_caution_of_the_feedback_is_not_on_the_paper():
+    said = [{"hazard": "", "text": "Degrease before sanding."}]
+    told = CHOICE | {"caution": None, "hands_on": False, "cautions": said}
+    text = whole_text(_paper(form_of(told, cautions=[])))
+    assert "Degrease before sanding." not in text
+    assert "aution" not in text
+
+
 def test_many_cautions_of_the_whole_paper_run_over_pages_and_none_is_lost():
     cautions = [
         f"Bay rule {number}: keep the doors shut while paint dries." for number in range(60)

@@ -47,6 +47,25 @@ def test_the_right_option_has_no_favourite_letter():
         (["P320", "P80", "P1200"], ["P80", "P320", "P1200"]),
         (["10 min", "2 min", "7.5 min"], ["2 min", "7.5 min", "10 min"]),
         (["-5 °C", "12 °C", "3 °C"], ["-5 °C", "3 °C", "12 °C"]),
+        (
+            ["Within 3 min", "Within 10 s", "Within 1 min"],
+            ["Within 10 s", "Within 1 min", "Within 3 min"],
+        ),
+        (["2 to 3 hours", "10 to 15 minutes"], ["10 to 15 minutes", "2 to 3 hours"]),
+        (
+            ["More than 125 µm", "Between 75 and 100 µm", "Less than 75 µm"],
+            ["Less than 75 µm", "Between 75 and 100 µm", "More than 125 µm"],
+        ),
+        (
+            ["About five inches", "About one inch", "About a tenth of an inch"],
+            ["About a tenth of an inch", "About one inch", "About five inches"],
+        ),
+        (["About nine tenths", "About a half"], ["About a half", "About nine tenths"]),
+        (
+            ["08:00 the next day", "12:00 the same day"],
+            ["12:00 the same day", "08:00 the next day"],
+        ),
+        (["At 10:58", "At 10:44"], ["At 10:44", "At 10:58"]),
     ],
 )
 def test_numbers_stand_in_rising_order_whatever_the_draw(given, shown):

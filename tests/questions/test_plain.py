@@ -10,8 +10,8 @@ from generator.questions.plain import ANY_ORDER
 from tests.questions.small_bank import FULL, bank_of
 
 FIELDS = {
-    "id", "kind", "module", "objective", "level", "pool", "safety", "stem", "caution", "sheet",
-    "table", "sources", "minutes", "draw", "key", "critical", "place",
+    "id", "kind", "module", "objective", "level", "pool", "safety", "stem", "caution", "cautions",
+    "hands_on", "critical", "place", "sheet", "table", "sources", "minutes", "draw", "key",
 }  # fmt: skip
 KEYS = {
     "numeric": {"shown", "exact", "unit", "unit_symbol", "step", "low", "high", "band_text",

@@ -45,12 +45,20 @@ def wrong_texts(derived):
 CHAIN = [ruins("a", "b"), ruins("b", "c"), ruins("c", "d"), ruins("d", "e")]
 
 
-def test_the_steps_that_the_pairs_force_elsewhere_are_offered_before_foreign_ones(tmp_path):
+def test_where_the_pairs_force_enough_steps_elsewhere_no_step_of_another_job_is_offered(tmp_path):
     asked = work("Spray", *ROW, pairs=CHAIN)
     # of five steps in a row each gap has two steps on the far side of its neighbours
     for derived in draws(which_is_missing, tmp_path, asked=asked, wash=WASH_TRAILER):
         wrong = wrong_texts(derived)
-        assert len([text for text in wrong if text in ROW]) == 2
+        assert set(wrong) <= set(ROW)
+        assert len(wrong) == 2
+
+
+def test_steps_of_another_job_join_where_the_own_ones_are_too_few(tmp_path):
+    asked = work("Spray", *ROW[:4], pairs=CHAIN[:3])
+    for derived in draws(which_is_missing, tmp_path, asked=asked, wash=WASH_TRAILER):
+        wrong = wrong_texts(derived)
+        assert len([text for text in wrong if text in ROW]) == 1
         assert len(wrong) == 3
 
 
@@ -81,7 +89,7 @@ def test_an_optional_step_of_another_job_is_no_wrong_option(tmp_path):
     steps = "  - {step: towel, does: Towel the wing}\n"
     optional = WASH_TRAILER.replace(steps, steps.replace("wing}", "wing, optional: true}"))
     assert optional != WASH_TRAILER
-    asked = work("Spray", *ROW, pairs=CHAIN)
+    asked = work("Spray", *ROW[:4], pairs=CHAIN[:3])
     drawn = draws(which_is_missing, tmp_path, asked=asked, wash=optional)
     assert all("Towel the wing" not in wrong_texts(derived) for derived in drawn)
     assert any("Rinse loose grit away" in wrong_texts(derived) for derived in drawn)
@@ -103,33 +111,38 @@ SLIPS = [
 ]
 
 
-def test_slips_of_the_same_job_stand_first_then_those_of_the_module(tmp_path):
-    near = work(
-        "Near job",
-        *("Stir it", "Pour it", "Strain it"),
-        pairs=[ruins("a", "b", "Near harm", "fire")],
-    )
-    far = work(
-        "Far job",
-        *("Soak it", "Scrub it", "Blow it"),
-        pairs=[
-            ruins("a", "b", f"Far harm {n}", harm)
-            for n, harm in enumerate(("fire", "damage", "wrong_choice"))
-        ],
-        objective="cleaning/wash",
-    )
+def far_job(*results):
+    """Write a job of another module that goes wrong in some ways, each of another harm."""
+    harms = ("fire", "damage", "wrong_choice")
+    slips = [ruins("a", "b", text, harm) for text, harm in zip(results, harms, strict=False)]
+    return work("Far job", "Soak it", "Scrub it", "Blow it", pairs=slips, objective="cleaning/wash")
+
+
+def test_slips_of_the_same_job_are_enough_where_there_are_two(tmp_path):
     asked = work("Spray", *ROW, pairs=SLIPS)
+    far = far_job("Wet panel coat burns", "The wet coat marks the panel")
     own = {result for _, _, _, result, _ in SLIPS}
-    for derived in draws(what_goes_wrong, tmp_path, asked=asked, near=near, zfar=far):
-        wrong = wrong_texts(derived)
-        assert len(wrong) == 3
+    for derived in draws(what_goes_wrong, tmp_path, asked=asked, zfar=far):
         first, then = next((f, t) for f, t, _, result, _ in SLIPS if result == right(derived).text)
-        apart = [r for f, t, _, r, _ in SLIPS if not {f, t} & {first, then}]
-        assert set(apart) <= set(wrong)
-        kin_of_fire = "Vapour hangs in the bay"
-        if right(derived).text != kin_of_fire and len(apart) < 3:
-            assert "Near harm" in wrong
-        assert set(wrong) - own - {"Near harm"} <= {"Far harm 0", "Far harm 1", "Far harm 2"}
+        apart = {r for f, t, _, r, _ in SLIPS if not {f, t} & {first, then}}
+        if len(apart) >= FEWEST_WRONG:
+            assert set(wrong_texts(derived)) == apart
+        else:
+            assert apart < set(wrong_texts(derived))
+            assert set(wrong_texts(derived)) - own
+
+
+def test_slips_of_another_job_join_only_where_they_speak_of_the_same_work(tmp_path):
+    asked = work("Spray", *ROW, pairs=[ruins("a", "b", "The asked result", "contamination")])
+    told = ("The wet coat burns", "A hook drops the panel on the floor", "The paste sets early")
+    for derived in draws(what_goes_wrong, tmp_path, asked=asked, zfar=far_job(*told)):
+        assert sorted(wrong_texts(derived)) == sorted(told[:2])
+
+
+def test_nothing_is_asked_where_only_slips_of_other_work_are_left(tmp_path):
+    asked = work("Spray", *ROW, pairs=[ruins("a", "b", "The asked result", "contamination")])
+    told = ("The wet coat burns", "Paste spurts", "The paste sets early")
+    assert set(draws(what_goes_wrong, tmp_path, asked=asked, zfar=far_job(*told))) == {None}
 
 
 @pytest.mark.parametrize("harm", ["wrong_choice", "damage"])
@@ -139,13 +152,13 @@ def test_a_slip_with_the_same_harm_is_no_wrong_option(tmp_path, harm):
         "Other job",
         *("Stir it", "Pour it", "Strain it"),
         pairs=[
-            ruins("a", "b", "The same harm", harm),
-            ruins("a", "c", "A burn", "fire"),
-            ruins("b", "c", "A soft film", "wrong_cure"),
+            ruins("a", "b", "The coat marks the panel", harm),
+            ruins("a", "c", "The wet coat burns", "fire"),
+            ruins("b", "c", "A soft coat on the panel", "wrong_cure"),
         ],
     )
     for derived in draws(what_goes_wrong, tmp_path, asked=asked, other=other):
-        assert sorted(wrong_texts(derived)) == ["A burn", "A soft film"]
+        assert sorted(wrong_texts(derived)) == ["A soft coat on the panel", "The wet coat burns"]
 
 
 def test_a_habit_neither_asks_nor_answers(tmp_path):

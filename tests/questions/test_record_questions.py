@@ -44,9 +44,13 @@ def test_work_that_can_hurt_is_marked_and_shows_its_caution(bank):
     risky = questions["procedures/mix_filler/next"].make(bank, "A")
     calm = questions["procedures/wash_trailer/order"].make(bank, "A")
     assert risky.safety
-    assert risky.caution == "Peroxide paste burns eyes. Goggles on first."
+    assert ("", "Peroxide paste burns eyes. Goggles on first.") in [
+        (caution.hazard, caution.text) for caution in risky.cautions
+    ]
+    # it comes with the feedback: beside the question it could tell the key
+    assert risky.caution is None
     assert not calm.safety
-    assert calm.caution is None
+    assert calm.cautions == ()
 
 
 def test_a_record_that_rests_on_memory_serves_study_only(tmp_path):

@@ -100,6 +100,33 @@ class Term(Record):
     see: tuple[Text, ...] = ()
 
 
+class FoundGiveaway(Record):
+    """A question that tells the answer of another one, and the words that do it."""
+
+    question: Text
+    gives_away: Text
+    words: Text
+
+
+class ClearedGiveaway(Record):
+    """A giveaway that somebody judged harmless, with the reason."""
+
+    question: Text
+    gives_away: Text
+    reason: Text
+
+
+class Giveaways(Record):
+    """Questions that never share a paper, since one tells the answer of the other.
+
+    found    written by a command
+    cleared  kept by hand; these may share a paper
+    """
+
+    found: tuple[FoundGiveaway, ...] = ()
+    cleared: tuple[ClearedGiveaway, ...] = ()
+
+
 class Cell(Record):
     """How many questions a paper takes from one module or objective.
 

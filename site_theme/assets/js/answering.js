@@ -26,12 +26,19 @@ var Guidecoat = window.Guidecoat || {};
     lines.forEach(function (line) { box.appendChild(line); });
   }
 
+  /* The caution comes with the feedback, where it can tell no answer beforehand. */
+  function warn(section) {
+    var caution = section.querySelector(".reasons .caution");
+    if (caution) { section.querySelector(".feedback").appendChild(caution.cloneNode(true)); }
+  }
+
   function ask(section, text) { show(section, "unread", text, []); }
 
   /* Show the verdict; only the first try after a fresh start counts for the panel. What was given
      and why it fails go to the look back. */
   function settle(section, right, verdict, lines, given, why) {
     show(section, right ? "right" : "wrong", verdict, lines);
+    warn(section);
     section.querySelector(".reasons").hidden = false;
     if (section.getAttribute("data-tried")) { return; }
     section.setAttribute("data-tried", "yes");
@@ -163,6 +170,7 @@ var Guidecoat = window.Guidecoat || {};
       });
       count();
       show(section, "points", "Tick each point that your answer makes.", [list, tally]);
+      warn(section);
       section.querySelector(".reasons").hidden = false;
     }
   };
