@@ -50,8 +50,10 @@ def people(
     if roster is not None and code is not None:
         raise click.UsageError("say --add for a table or --person for one person, not both")
     added = people_of(roster) if roster else ()
-    if code is not None and reason is None:
-        added = (one_person(code, name or ""),)
+    if code is not None and (reason is None or name):
+        # a corrected name is looked at in the same way as a new one
+        person = one_person(code, name or "")
+        added = () if reason is not None else (person,)
     with records_here() as (connection, _):
         if code is not None and reason is not None:
             amend_person(connection, code, name, role, reason, now())

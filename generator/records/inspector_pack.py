@@ -9,13 +9,14 @@ import sqlite3
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from datetime import date
 
+from generator.records.amendments import amendments_of_person
 from generator.records.certificates import all_certificates
 from generator.records.dated_facts import DatedFact, all_facts
 from generator.records.defused_table import table_text
 from generator.records.due import due_list
 from generator.records.observations import all_observations
 from generator.records.observed_steps import SEEN_WORDS
-from generator.records.people import all_people
+from generator.records.people import all_people, person_id
 from generator.records.results import all_results
 from generator.records.retention import NOTE, PERIODS
 
@@ -31,6 +32,7 @@ results.csv           every paper that was marked
 observations.csv      practical work, step by step, as somebody watched it
 certificates.json     every certificate as it was issued
 certificate-*.pdf     the same to print and sign, where they were asked for
+changes.csv           dates, observations, names and roles that were corrected, with the reason
 due.csv               what falls due, with the rule and how far it was checked
 keep_times.csv        how long such records are kept, place by place, with the source
 
@@ -58,6 +60,7 @@ def pack_tables(connection: sqlite3.Connection, today: date) -> Mapping[str, byt
         "results.csv": _results(connection),
         "observations.csv": _observations(connection),
         "certificates.json": _certificates(connection),
+        "changes.csv": _changes(connection),
         "due.csv": _due(connection, today),
         "keep_times.csv": keep_times(),
     }
@@ -140,6 +143,17 @@ def _certificates(connection: sqlite3.Connection) -> str:
         {"number": c.number, "issued": c.issued, **c.content} for c in all_certificates(connection)
     ]
     return json.dumps(plain, ensure_ascii=False, indent=1) + "\n"
+
+
+def _changes(connection: sqlite3.Connection) -> str:
+    return table_text(
+        ("code", "day", "what", "before", "after", "reason"),
+        (
+            (person.code, change.at[:10], change.what, change.before, change.after, change.reason)
+            for person in all_people(connection)
+            for change in amendments_of_person(connection, person_id(connection, person.code))
+        ),
+    )
 
 
 def _due(connection: sqlite3.Connection, today: date) -> str:

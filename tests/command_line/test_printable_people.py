@@ -5,7 +5,7 @@ from pathlib import Path
 import pytest
 
 from tests.command_line.issue_project import issuing_project, printed
-from tests.command_line.running import run
+from tests.command_line.running import misuse, run
 
 WEI = "\u738b\u4f1f"
 
@@ -57,3 +57,12 @@ def test_a_table_that_is_no_file_or_too_big_is_not_read(project: Path) -> None:
             result = run(project, *command)
             assert result.exit_code == 1, command
             assert "a table is a file of at most 8 MB [csv-size]" in result.output
+
+
+def test_one_person_and_a_corrected_name_are_looked_at_too(project: Path) -> None:
+    people = ("records", "people", "--person", "A1")
+    assert "cannot be printed" in misuse(project, *people, "--name", WEI)
+    assert run(project, *people, "--name", "Ann").exit_code == 0
+    assert "cannot be printed" in misuse(project, *people, "--name", WEI, "--reason", "typo")
+    assert run(project, *people, "--name", "Anna", "--reason", "typo").exit_code == 0
+    assert "Anna" in run(project, "records", "people", "--names").stdout

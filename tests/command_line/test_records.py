@@ -294,6 +294,22 @@ def test_a_pack_is_a_new_private_folder_of_tables_and_certificates(shop: Path) -
     }
 
 
+def test_a_certificate_that_cannot_be_set_does_not_keep_the_rest_from_the_inspector(
+    shop: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    trained(shop)
+    certificate(shop)
+
+    def unset(*_: object, **__: object) -> bytes:
+        raise PrintingRefused("no font has the letters of a name")
+
+    monkeypatch.setattr(records_certificate, "certificate_pdf", unset)
+    done = records(shop, "pack", "inspection")
+    assert "left out: no font has the letters of a name" in done.stderr
+    names = {path.name for path in (shop / "inspection").iterdir()}
+    assert "certificates.json" in names and "certificate-1.pdf" not in names
+
+
 def test_a_pack_never_mixes_with_what_is_there(shop: Path) -> None:
     with_people(shop)
     (shop / "inspection").mkdir()

@@ -1,7 +1,9 @@
 """What was entered by mistake can be mended; the value before and the reason stay in the file."""
 
+import csv
 import json
 import sqlite3
+from io import StringIO
 
 import pytest
 
@@ -21,6 +23,7 @@ from generator.records.dated_facts import DatedFact, add_fact, all_facts, facts_
 from generator.records.due import due_list
 from generator.records.erase import erase_person
 from generator.records.erased_codes import refuse_erased, was_erased
+from generator.records.inspector_pack import pack_tables
 from generator.records.issues import issue_of, take_back_void, void
 from generator.records.migrations import FIRST, FORM_IDS
 from generator.records.observations import observations_of
@@ -103,6 +106,21 @@ def test_a_wrong_date_gives_way_to_the_right_one_and_can_come_back(tmp_path):
         assert facts_of(connection, ANN.code) == (WRONG,)
         listed = [(e.number, bool(e.taken_out)) for e in entries_of(connection, ANN.code)]
     assert listed == [(wrong, False), (right, True)]
+
+
+def test_an_inspector_sees_what_was_corrected_and_why(tmp_path):
+    with small_records(tmp_path) as connection:
+        wrong = add_fact(connection, WRONG, AT, TODAY)
+        replace_fact(connection, wrong, RIGHT, "typing slip", AT, TODAY)
+        (row,) = csv.DictReader(StringIO(pack_tables(connection, TODAY)["changes.csv"].decode()))
+    assert row == {
+        "code": ANN.code,
+        "day": AT[:10],
+        "what": "date",
+        "before": "painter training, 1999-01-01",
+        "after": "painter training, 2026-03-01",
+        "reason": "typing slip",
+    }
 
 
 def test_the_same_date_twice_is_refused(tmp_path):
