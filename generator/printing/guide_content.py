@@ -3,8 +3,9 @@
 from collections.abc import Mapping
 from typing import Any
 
+from generator.printing.cautions import told_cautions
 from generator.printing.form_facts import counted, form_facts, marks_text, must_pass
-from generator.printing.key_content import cautions_of, source_of
+from generator.printing.key_content import source_of
 from generator.printing.markup import block_nodes, inline_nodes
 from generator.printing.paper_content import shown_question
 
@@ -33,7 +34,10 @@ def marking_guide_content(form: Mapping[str, Any]) -> dict[str, Any] | None:
         "summary": f"{counted(len(written), 'written question', 'written questions')}, "
         f"{marks} together.",
         "rules": list(RULES),
-        "questions": [_question(entry, must_pass(form)) for entry in written],
+        "questions": [
+            _question(entry, must_pass(form)) | told
+            for entry, told in zip(written, told_cautions(written), strict=True)
+        ],
     }
 
 
@@ -49,6 +53,5 @@ def _question(entry: Mapping[str, Any], gate: frozenset[int]) -> dict[str, Any]:
             for point in question["key"]["points"]
         ],
         "model": block_nodes(question["key"]["model"]),
-        "cautions": cautions_of(question),
         "sources": [source_of(source) for source in question["sources"]],
     }

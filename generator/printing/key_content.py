@@ -4,6 +4,7 @@ from collections.abc import Callable, Mapping
 from typing import Any
 
 from generator.bank.precedence import closure
+from generator.printing.cautions import told_cautions
 from generator.printing.form_facts import (
     counted,
     form_facts,
@@ -35,13 +36,11 @@ def answer_key_content(form: Mapping[str, Any]) -> dict[str, Any]:
             for said in (gate_in_words(form), luck_in_words(form), mastery_in_words(form))
             if said
         ],
-        "questions": [_question(entry, must_pass(form)) for entry in form["questions"]],
+        "questions": [
+            _question(entry, must_pass(form)) | told
+            for entry, told in zip(form["questions"], told_cautions(form["questions"]), strict=True)
+        ],
     }
-
-
-def cautions_of(question: Mapping[str, Any]) -> list[list[Any]]:
-    """Write what to heed in the work; a form issued before may have it beside the question."""
-    return [block_nodes(caution["text"]) for caution in question.get("cautions", ())]
 
 
 def source_of(source: Mapping[str, Any]) -> dict[str, str]:
@@ -62,7 +61,6 @@ def _question(entry: Mapping[str, Any], gate: frozenset[int]) -> dict[str, Any]:
         "must_pass": int(entry["number"]) in gate,
         "short": short_answer(question),
         "accept": str(question["key"].get("band_text") or ""),
-        "cautions": cautions_of(question),
         "sources": [source_of(source) for source in question["sources"]],
         "key": _SOLUTIONS[question["kind"]](question["key"]),
         "by_hand": _by_hand(question, int(entry["marks"])),

@@ -100,6 +100,20 @@ def test_a_caution_that_is_not_on_the_paper_stands_on_the_key():
     assert "CAUTION" not in _key(CHOICE | {"caution": None, "cautions": []})
 
 
+def test_a_caution_is_told_in_full_once_and_after_that_by_its_place():
+    acid = {"hazard": "acid", "text": "Acid burns."}
+    dust = {"hazard": "dust", "text": "Mask on."}
+    form = form_of(
+        CHOICE | {"cautions": [acid]},
+        CHOICE | {"cautions": [dust, acid]},
+        CHOICE | {"cautions": [acid, dust]},
+    )
+    text = whole_text(answer_key(form, paper="a4", fonts=FONTS))
+    assert text.count("Acid burns.") == text.count("Mask on.") == 1
+    assert "Caution: see question 1." in text
+    assert "Caution: see questions 1 and 2." in text
+
+
 @pytest.mark.parametrize(
     ("question", "short"),
     [
