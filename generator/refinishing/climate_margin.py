@@ -9,7 +9,7 @@ from generator.refinishing.climate import dew_point, require_shop_air
 from generator.refinishing.relation import relation
 
 NOT_PERMISSION = (
-    "A margin alone is no leave to paint: the air's humidity, the coldest panel and the data "
+    "A margin alone does not mean you can spray: the air's humidity, the coldest panel and the data "
     "sheet also decide."
 )
 

@@ -11,7 +11,7 @@ NOTHING, WHOLE = Fraction(0), Fraction(1)
 WORKING_DAY = 8  # hours
 LONGEST_DAY = 24  # hours
 AIR_CAUTION = (
-    "An average is no leave: short peaks have limits of their own, skin contact is not counted, "
+    "Being under the average does not clear you: short peaks have limits of their own, skin contact is not counted, "
     "and the safety data sheet decides on protection."
 )
 _DAY_AVERAGE = (

@@ -28,7 +28,7 @@ def reference_duration(level: Decibel) -> Hour:
     """Give the reference duration T of Table G-16a, which the noise dose is worked out with.
 
     Valid: 80 to 130 dBA.
-    Deviates: no leave to stay that long; the permissible time stands in Table G-16.
+    Deviates: it does not allow you to stay that long; the permissible time stands in Table G-16.
     Checked: 95 dBA is 4.0 h, 92 dBA 6.1 h, 83 dBA 21.1 h; the table prints the same, its
         current page 21.2 for the last.
     """

@@ -70,7 +70,7 @@ def test_a_difference_converts_as_our_units_do(difference):
 
 @pytest.mark.parametrize("name", ["dew_margin", "dew_margin_met"])
 def test_a_margin_never_reads_as_leave_to_paint(name):
-    assert "no leave to paint" in CATALOGUE[name].facts.caution
+    assert "does not mean you can spray" in CATALOGUE[name].facts.caution
 
 
 def test_a_required_margin_below_zero_is_refused():
