@@ -9,8 +9,8 @@ from generator.refinishing.climate import dew_point, require_shop_air
 from generator.refinishing.relation import relation
 
 NOT_PERMISSION = (
-    "A margin alone does not mean you can spray: the air's humidity, the coldest panel and the data "
-    "sheet also decide."
+    "A margin alone does not mean you can spray: the air's humidity, the coldest panel and the "
+    "data sheet also decide."
 )
 
 
