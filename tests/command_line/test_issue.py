@@ -174,7 +174,7 @@ def test_a_roster_gives_each_person_a_form(root: Path) -> None:
         forms = issue_of(connection, 1).forms
     assert [form.person for form in forms] == ["Apprentice 01", "Apprentice 02", "Apprentice 03"]
     assert f"form B, {forms[1].form_id}: Apprentice 02" in result.stderr.splitlines()
-    assert "repeat" in result.stderr.splitlines()[-2]
+    assert "An average apprentice should score about" in result.stderr.splitlines()[-2]
     assert result.stderr.splitlines()[-1] == "issue 1 is in the records"
     # no name and no code of a person stands in a file name
     assert all("pprentice" not in name and "Ann" not in name for name in printed(root))

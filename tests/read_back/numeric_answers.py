@@ -88,9 +88,13 @@ def _looked_up(table: Record, paper: Part) -> Fraction:
     (asked,) = [
         look
         for look in table["look_up"]
-        if question.startswith(inside(look["to"])) and f"for{inside(look['from'])}" in question
+        if question.startswith(inside(look["to"]))
+        and (question.endswith("'") or f"for{inside(look['from'])}" in question)
     ]
-    given = question.rsplit(f"for{inside(asked['from'])}", 1)[1]
+    # a word stands in quotes, a figure behind the name of its column
+    quoted = question.endswith("'")
+    named = question.rsplit("for'" if quoted else f"for{inside(asked['from'])}", 1)[1]
+    given = named.removesuffix("'") if quoted else named
     start, end = names.index(asked["from"]), names.index(asked["to"])
     rows = table.get("rows") or _printed_rows(paper.body, len(names))
     (cell,) = [row[end] for row in rows if inside(row[start]) == given]

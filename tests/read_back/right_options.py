@@ -1,5 +1,6 @@
 """Which options are right, from the records alone: items, procedures, faults, tables."""
 
+import re
 from collections.abc import Callable, Iterable
 from dataclasses import dataclass
 
@@ -45,7 +46,9 @@ def steps_of(record: Record) -> dict[str, str]:
 def _next(bank: PlainBank, record: Record, tight: str) -> Options:
     """All that is done ends with the last step named; a step is right when nothing is missing."""
     steps = steps_of(record)
-    told = tight.split("youhavejustdonethis:")[1].split(".whichofthesestepsmaycomenext?")[0]
+    told = re.split(r"thesesteps(?:andallbeforethem)?aredone:", tight)[1].split(
+        ".whatmaycomenext?"
+    )[0]
     last = max(place for place, does in enumerate(steps.values()) if told.endswith(inside(does)))
     done = set(list(steps)[: last + 1])
     pairs = scored_pairs(record)
@@ -59,8 +62,8 @@ def _next(bank: PlainBank, record: Record, tight: str) -> Options:
 
 def _before(bank: PlainBank, record: Record, tight: str) -> Options:
     steps = steps_of(record)
-    asked = tight.split("mustbedonebeforeyou")[1]
-    (then,) = [step for step, does in steps.items() if asked.startswith(inside(does) + "?")]
+    asked = tight.split(".youareaboutto")[1]
+    (then,) = [step for step, does in steps.items() if asked.startswith(inside(does) + ".which")]
     return _options(
         steps.values(), (steps[s] for s in earlier(then, scored_pairs(record)) & steps.keys())
     )
@@ -142,9 +145,8 @@ def _look_up(bank: PlainBank, record: Record, tight: str) -> Options:
 
 def _asks(asked: Record, given: str, tight: str) -> bool:
     question = tight.split("whatisthe")[1].split("?")[0]
-    return question.startswith(inside(asked["to"])) and question.endswith(
-        f"for{inside(asked['from'])}{inside(given)}"
-    )
+    row = f"{inside(asked['from'])}{inside(given)}" if given[:1].isdigit() else f"'{inside(given)}'"
+    return question.startswith(inside(asked["to"])) and question.endswith(f"for{row}")
 
 
 _DERIVED: dict[tuple[str, str], Callable[[PlainBank, Record, str], Options]] = {

@@ -9,6 +9,7 @@ from generator.quantities import unit_named
 from tests.printing.pdf_reading import squeezed
 
 NUMBER = r"[-−]?\d+(?:\.\d+)?"
+ARTICLE = "\u24dd"
 DIRECTIONS = {"half": ROUND_HALF_UP, "up": ROUND_CEILING, "down": ROUND_FLOOR}
 
 
@@ -28,10 +29,12 @@ def pattern_of(template: str, units: Mapping[str, str]) -> str:
     """Give the pattern of a stem or a row, with a group for each placeholder in it."""
     seen = set()
     pattern = ""
-    for piece in re.split(r"(\{\w+\})", squeezed(template.replace("*", ""))):
+    # the article in front of a number follows the number: a 5 in disc, an 8 in disc
+    told = re.sub(r"\b([Aa]) (?=\{)", rf"\1{ARTICLE}", template.replace("*", ""))
+    for piece in re.split(r"(\{\w+\})", squeezed(told)):
         name = piece.strip("{}") if piece.startswith("{") else ""
         if not name:
-            pattern += re.escape(piece)
+            pattern += re.escape(piece).replace(ARTICLE, "n?")
         elif name in seen:
             pattern += f"(?P={name})"
         else:
