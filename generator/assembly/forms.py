@@ -19,7 +19,6 @@ from generator.bank.records import Blueprint
 from generator.questions import Askable, askables
 from generator.questions.giveaways import kept_apart
 
-
 # after so many stuck cells none is parted
 MOST_CELLS_WHOLE = 3
 

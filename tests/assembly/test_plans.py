@@ -243,14 +243,14 @@ def test_a_form_says_what_luck_and_mastery_are(tmp_path):
 
 def test_a_cell_is_not_parted_by_kind_where_what_is_kept_apart_leaves_too_few_of_one(tmp_path):
     # the order is kept apart from every choice, so a form with an order can have no choice
-    apart = "\napart_from: [" + ", ".join(f"filler/shape/choice_{n}" for n in range(4)) + "]"
+    apart = "\napart_from: [" + ", ".join(f"film_build/films/choice_{n}" for n in range(4)) + "]"
     more = {
-        "items/filler/shape.yml": items(
+        "items/film_build/films.yml": items(
             order=WASH_ORDER.replace("pool: exam", "pool: exam" + apart),
             **{f"choice_{n}": EXAM_CHOICE for n in range(4)},
         ),
     }
-    cell = "{objective: filler/shape, kinds: [choice, order], count: 3}"
+    cell = "{objective: film_build/films, kinds: [choice, order], count: 3}"
     drawn = planned(tmp_path, cell, more=more)
     assert shortages(drawn[1], drawn[0]) == ()
     for form in build_forms(*drawn, "spring", form_labels(4)):
