@@ -11,13 +11,24 @@ class HazardStep(Protocol):
     """What a step says of hazards."""
 
     @property
-    def step(self) -> str: ...
+    def step(self) -> str:
+        """Give the step's name."""
+        ...
+
     @property
-    def meets(self) -> tuple[str, ...]: ...
+    def meets(self) -> tuple[str, ...]:
+        """Give the hazards that the step meets."""
+        ...
+
     @property
-    def guards(self) -> tuple[str, ...]: ...
+    def guards(self) -> tuple[str, ...]:
+        """Give the hazards that the step guards against."""
+        ...
+
     @property
-    def ends(self) -> tuple[str, ...]: ...
+    def ends(self) -> tuple[str, ...]:
+        """Give the hazards whose guard the step takes off."""
+        ...
 
 
 @dataclass(frozen=True, slots=True)
@@ -72,7 +83,12 @@ def unguarded(work: StepHazards, pairs: Iterable[tuple[str, str]]) -> tuple[Ungu
     no guard is forced between the two: whatever is not forced can be moved out of the way. A step
     never guards itself. The pairs must not run in a circle.
     """
-    before = _before(work, closure(pairs))
+    return unguarded_where(work, closure(pairs))
+
+
+def unguarded_where(work: StepHazards, forced: Pairs) -> tuple[Unguarded, ...]:
+    """Give what `unguarded` gives, from pairs that hold everything that follows from them."""
+    before = _before(work, forced)
     found = []
     for name, step in work.steps.items():
         for hazard in step.meets:
@@ -96,10 +112,11 @@ def unsafe_at(work: StepHazards, order: Sequence[str]) -> tuple[tuple[str, str],
 
 
 def _before(work: StepHazards, forced: Pairs) -> Mapping[str, frozenset[str]]:
-    return {
-        name: frozenset(a for a, b in forced if b == name and a in work.steps)
-        for name in work.steps
-    }
+    before: dict[str, set[str]] = {name: set() for name in work.steps}
+    for first, then in forced:
+        if then in before and first in before:
+            before[then].add(first)
+    return {name: frozenset(names) for name, names in before.items()}
 
 
 def _guards(work: StepHazards, hazard: str) -> list[str]:

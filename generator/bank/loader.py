@@ -28,6 +28,7 @@ from generator.bank.yaml_source import read_yaml
 from generator.diagnostics import Place, Problem, did_you_mean
 
 R = TypeVar("R", bound=Record)
+_NOTE_FOR_PEOPLE = ("REVIEW.md",)
 _SINGLE_FILES = frozenset(
     {
         "bank.yml",
@@ -233,6 +234,8 @@ class _Reading:
             depth = 3 if inside[0] == "items" else 2
             read = inside[0] in _SINGLE_FILES or (inside[0] in known and len(inside) == depth)
             ending = ".json" if inside[0] == "schemas" else ".yml"
+            if inside == _NOTE_FOR_PEOPLE:
+                continue
             if path.is_file() and not (read and path.suffix == ending):
                 message = "nothing reads this file; records are .yml files in the bank's folders"
                 place = Place(self.shown(path), 1, 1)

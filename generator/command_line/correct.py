@@ -27,8 +27,8 @@ Plain = Mapping[str, Any]
 
 @click.command()
 @click.argument("issue", type=click.IntRange(min=1))
-@click.option("--form", "label", required=True, help="Label of a form that asks the question.")
-@click.option("--question", required=True, type=click.IntRange(min=1), help="Its number there.")
+@click.option("--form", "label", help="Label of a form that asks the question, such as B.")
+@click.option("--question", type=click.IntRange(min=1), help="Its number there.")
 @click.option("--accept", help="Accept this option of that form as well, for a choice.")
 @click.option("--key", help="The right option, or options, of that form; no other is right.")
 @click.option("--accept-number", help="Accept 65 as well, or '95 to 105 µm'.")
@@ -39,8 +39,8 @@ Plain = Mapping[str, Any]
 @click.option("--yes", is_flag=True, help="Do not ask before keeping.")
 def correct(
     issue: int,
-    label: str,
-    question: int,
+    label: str | None,
+    question: int | None,
     accept: str | None,
     key: str | None,
     accept_number: str | None,
@@ -62,6 +62,11 @@ def correct(
     Old marks and the reason stay in the records. Answers that are entered later are marked with the
     corrected key. Papers and keys that were issued stay as they were printed.
     """
+    if label is None or question is None:
+        raise click.UsageError(
+            "say which question: --form with the letter of a form that asks it, as it stands at "
+            "the foot of the paper, and --question with its number there"
+        )
     ways = (accept, key, accept_number, out or None)
     if sum(way is not None for way in ways) != 1:
         raise click.UsageError("say one of --accept, --key, --accept-number, --leave-out")

@@ -6,6 +6,7 @@ from typing import cast
 import click
 
 from generator.bank import Bank
+from generator.bank.guarding import hazards_met
 from generator.bank.records import Procedure
 from generator.command_line.clock import Day, now, today
 from generator.command_line.project import Project, find_project
@@ -116,10 +117,16 @@ def _sheet(
             edition=bank.sheet.edition,
             paper=size,
             fonts=project.fonts,
+            hazards=_titles(bank, hazards_met(record)),
+            worn=_titles(bank, record.wears),
             large_print=large,
         )
     except PrintingRefused as refused:
         raise click.ClickException(str(refused)) from refused
+
+
+def _titles(bank: Bank, hazards: tuple[str, ...]) -> list[str]:
+    return [bank.hazards[name].record.title for name in hazards if name in bank.hazards]
 
 
 def _procedure(bank: Bank, name: str) -> Procedure:

@@ -59,12 +59,19 @@ def _question(entry: Mapping[str, Any], gate: frozenset[int]) -> dict[str, Any]:
         "name": question["id"],
         "safety": bool(question["safety"]),
         "must_pass": int(entry["number"]) in gate,
+        "critical": _why_it_must_be_right(question) if int(entry["number"]) in gate else "",
         "short": short_answer(question),
         "accept": str(question["key"].get("band_text") or ""),
         "sources": [source_of(source) for source in question["sources"]],
         "key": _SOLUTIONS[question["kind"]](question["key"]),
         "by_hand": _by_hand(question, int(entry["marks"])),
     }
+
+
+def _why_it_must_be_right(question: Mapping[str, Any]) -> str:
+    """Name the hazard and what it would do; empty for issues from before questions named one."""
+    critical = question.get("critical") or {}
+    return f"{critical['title']}. {critical['reason']}" if critical else ""
 
 
 def _by_hand(question: Mapping[str, Any], marks: int) -> str:

@@ -1,9 +1,11 @@
 """Make the sheet on which an observer notes what a person does at the panel."""
 
+from collections.abc import Iterator, Sequence
 from pathlib import Path
 from typing import Any
 
 from generator.bank.records import Procedure
+from generator.printing.form_facts import listed
 from generator.printing.markup import block_nodes, inline_nodes
 from generator.printing.paper import PaperSize, sheet_of_paper
 from generator.printing.typesetter import typeset
@@ -30,19 +32,29 @@ def observation_sheet(
     edition: str,
     paper: PaperSize,
     fonts: Path,
+    hazards: Sequence[str] = (),
+    worn: Sequence[str] = (),
     large_print: bool = False,
 ) -> bytes:
     """Set the observation sheet of a procedure as a tagged PDF.
 
     name     of the procedure in the bank, as the record of the observation repeats it
     edition  of the bank
+    hazards  titles of the hazards that its steps meet
+    worn     titles of those that are guarded against before the first step
     Raises PrintingRefused when it cannot be set.
     """
-    content = observation_sheet_content(name, procedure, edition)
+    content = observation_sheet_content(name, procedure, edition, hazards, worn)
     return typeset("observation_sheet", content | sheet_of_paper(paper, large_print), fonts=fonts)
 
 
-def observation_sheet_content(name: str, procedure: Procedure, edition: str) -> dict[str, Any]:
+def observation_sheet_content(
+    name: str,
+    procedure: Procedure,
+    edition: str,
+    hazards: Sequence[str] = (),
+    worn: Sequence[str] = (),
+) -> dict[str, Any]:
     """Choose what an observation sheet shows."""
     steps = sheet_steps(procedure)
     return {
@@ -51,7 +63,9 @@ def observation_sheet_content(name: str, procedure: Procedure, edition: str) -> 
         "corner": name,
         "foot": [f"Sheet {name}", "Observation"],
         "rule": STARRED if any(step.critical for step in steps) else NO_STAR,
-        "cautions": [block_nodes(caution) for caution in procedure.cautions],
+        "cautions": [
+            block_nodes(text) for text in (*_in_words(hazards, worn), *procedure.cautions)
+        ],
         "steps": [
             {"step": step.step, "does": inline_nodes(step.does)}
             | {"star": step.critical, "optional": step.optional}
@@ -61,3 +75,14 @@ def observation_sheet_content(name: str, procedure: Procedure, edition: str) -> 
         "never": [inline_nodes(text) for text in procedure.never],
         "says": SAYS,
     }
+
+
+def _in_words(hazards: Sequence[str], worn: Sequence[str]) -> Iterator[str]:
+    """Name what can hurt on this job, so that the observer knows when to stop it."""
+    if hazards:
+        on = f" On before the first step: what guards against {_listed(worn)}." if worn else ""
+        yield f"This work meets {_listed(hazards)}. Stop it when a guard is missing.{on}"
+
+
+def _listed(titles: Sequence[str]) -> str:
+    return listed([title[:1].lower() + title[1:] for title in titles])

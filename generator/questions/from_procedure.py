@@ -1,6 +1,7 @@
 """Questions that follow from a procedure record."""
 
 from collections.abc import Callable, Iterator, Sequence
+from functools import cache
 
 from generator.bank import Bank, Entry
 from generator.bank.precedence import closure
@@ -24,7 +25,7 @@ Maker = Callable[[Bank, Entry[Procedure], Stream], Derived | None]
 def put_in_order(bank: Bank, entry: Entry[Procedure], stream: Stream) -> Derived | None:
     """Ask for the order of some steps, where few enough orders are right."""
     scored = scored_procedure(entry.record)
-    subsets = drawable_subsets(scored)
+    subsets = _subsets(entry.record)
     if not subsets:
         return None
     steps = stream.choose(subsets)
@@ -33,6 +34,11 @@ def put_in_order(bank: Bank, entry: Entry[Procedure], stream: Stream) -> Derived
         f"Some steps of the whole job are not shown.{worn_words(bank, entry.record.wears)}"
     )
     return Derived("order", "apply", stem, order_key(scored, steps, stream))
+
+
+@cache
+def _subsets(procedure: Procedure) -> tuple[tuple[str, ...], ...]:
+    return drawable_subsets(scored_procedure(procedure))
 
 
 def what_comes_next(bank: Bank, entry: Entry[Procedure], stream: Stream) -> Derived | None:

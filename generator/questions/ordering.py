@@ -4,7 +4,7 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from itertools import combinations
 
-from generator.bank.guarding import StepHazards, step_hazards, unguarded
+from generator.bank.guarding import StepHazards, step_hazards, unguarded_where
 from generator.bank.precedence import (
     Pairs,
     chain,
@@ -87,9 +87,9 @@ def drawable_subsets(scored: Scored) -> tuple[tuple[str, ...], ...]:
 
 def _is_drawable(steps: Sequence[str], implied: Pairs, hazards: StepHazards) -> bool:
     shown = set(steps)
-    pairs = [(first, then) for first, then in implied if first in shown and then in shown]
+    pairs = frozenset(pair for pair in implied if pair[0] in shown and pair[1] in shown)
     tied = {name for pair in pairs for name in pair}
-    if tied != shown or unguarded(hazards.only(shown), pairs):
+    if tied != shown or unguarded_where(hazards.only(shown), pairs):
         return False
     return count_orders(steps, pairs) <= MOST_ORDERS
 

@@ -241,7 +241,7 @@ def test_a_correction_that_cannot_be_meant_is_one_sentence_and_changes_nothing(
         (ASK[:5] + REASON, "say one of --accept, --key, --accept-number, --leave-out"),
         ((*ASK, "--leave-out"), "say one of --accept, --key"),
         (ASK[:7], "Missing option '--reason'"),
-        (("1", *ASK[3:]), "Missing option '--form'"),
+        (("1", *ASK[3:]), "say which question: --form with the letter"),
         (("0", *ASK[1:]), "0 is not in the range"),
     ],
 )

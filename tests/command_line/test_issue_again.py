@@ -67,8 +67,8 @@ def test_papers_are_printed_again_after_the_bank_has_changed(root: Path) -> None
 def test_a_voided_issue_stays_and_its_seed_gives_an_issue_again(root: Path) -> None:
     run(root, *ISSUE)
     first = printed(root)
-    result = run(root, "records", "void", "1", "--reason", "left in the canteen")
-    assert result.stdout == "issue 1 is voided\n"
+    result = run(root, "records", "void", "1", "--reason", "left in the canteen", "--yes")
+    assert result.stdout == "voided: issue 1, quick_check: 1 form\n"
     assert run(root, *ISSUE).exit_code == 0
     # a voided issue does not count as used, so the choice comes out the same
     files = printed(root)
@@ -84,7 +84,7 @@ def test_a_voided_issue_stays_and_its_seed_gives_an_issue_again(root: Path) -> N
     ("arguments", "said"),
     [
         (("void", "7", "--reason", "x"), "there is no issue 7 in the records"),
-        (("void", "1", "--reason", " "), "say why the issue is voided"),
+        (("void", "1", "--reason", " ", "--yes"), "say why the issue is voided"),
         (("print-again", "7"), "there is no issue 7 in the records"),
     ],
 )

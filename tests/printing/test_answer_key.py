@@ -88,6 +88,15 @@ def test_a_written_answer_has_points_with_marks_and_a_model():
     assert "Source From memory, not checked against a document" in text
 
 
+def test_a_must_pass_question_says_which_hazard_and_why():
+    mist = {"hazard": "isocyanate_mist", "title": "Isocyanate mist", "reason": "It scars lungs."}
+    said = "Must be right Isocyanate mist. It scars lungs."
+    assert said in _key(CHOICE | {"critical": mist}, gate=[1])
+    assert said not in _key(CHOICE | {"critical": mist})
+    # an issue from before questions named their hazard
+    assert "Must be right" not in _key(CHOICE, gate=[1])
+
+
 def test_a_caution_stands_on_the_key_too():
     assert "CAUTION Check the gauge with the air-fed hood still on" in _key(NUMERIC)
 

@@ -5,6 +5,7 @@ from io import BytesIO
 import pytest
 from pypdf import PdfReader
 
+from generator.bank.guarding import hazards_met
 from generator.bank.records import Procedure
 from generator.printing import observation_sheet
 from generator.printing.observation_sheet import NO_STAR, SAYS, STARRED
@@ -19,13 +20,17 @@ from tests.printing.pdf_reading import (
 )
 from tests.records.real_bank import real_bank
 
+HAZARDS = real_bank().hazards
 PROCEDURES = {name: entry.record for name, entry in sorted(real_bank().procedures.items())}
 
 
 def sheet(name="mix_two_pack", procedure=None, **more):
     """Set the sheet of a procedure."""
-    settings = {"edition": "7", "paper": "a4", "fonts": FONTS} | more
-    return observation_sheet(name, procedure or PROCEDURES[name], **settings)
+    record = procedure or PROCEDURES[name]
+    met = [HAZARDS[hazard].record.title for hazard in hazards_met(record)]
+    worn = [HAZARDS[hazard].record.title for hazard in record.wears]
+    settings = {"edition": "7", "paper": "a4", "fonts": FONTS, "hazards": met, "worn": worn} | more
+    return observation_sheet(name, record, **settings)
 
 
 @pytest.mark.parametrize("name", PROCEDURES)
@@ -35,6 +40,8 @@ def test_a_sheet_has_the_steps_cautions_and_never_lines_of_its_procedure(name):
     said = (procedure.title, *procedure.cautions, *procedure.holds, *procedure.never, SAYS)
     for sentence in (*said, *(step.does for step in procedure.steps)):
         assert squeezed(sentence) in text
+    for hazard in hazards_met(procedure):
+        assert squeezed(HAZARDS[hazard].record.title).lower() in text.lower()
     for label in ("Person", "Observer", "Signature", "Date", "Yes", "No", "Notseen"):
         assert label in text
 
