@@ -1,6 +1,6 @@
 """The candidates of a blueprint: what the bank can ask on paper, measured for the search."""
 
-from collections.abc import Iterable, Iterator, Mapping, Sequence
+from collections.abc import Collection, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 
@@ -30,12 +30,14 @@ def choice_for(
     known: Sequence[Askable],
     past: Past,
     giveaways: Iterable[tuple[str, str]] = (),
+    whole_cells: Collection[int] = (),
 ) -> Choice:
     """Measure everything that may stand on a paper of a blueprint.
 
-    giveaways  each two questions of which one tells the answer of the other
+    giveaways    each two questions of which one tells the answer of the other
+    whole_cells  cells that are not parted by kind
     """
-    strands = strands_of(blueprint, known)
+    strands = strands_of(blueprint, known, whole_cells)
     asked = []
     candidates = []
     for askable in known:

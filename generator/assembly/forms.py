@@ -19,6 +19,9 @@ from generator.bank.records import Blueprint
 from generator.questions import Askable, askables
 from generator.questions.giveaways import kept_apart
 
+# after so many stuck cells none is parted
+MOST_CELLS_WHOLE = 3
+
 
 class CannotAssemble(ValueError):
     """A plan for which no papers were found; the text names what is short and by how many."""
@@ -56,14 +59,20 @@ def assemble(
     no papers can be found.
     """
     allowed = in_places(bank.sheet.places, entry.record, known or askables(bank))
-    choice = choice_for(entry.record, allowed, past, kept_apart(bank))
     met = [past.met.get(person, frozenset()) for person in people]
-    demand = demand_for(entry.record, choice, len(labels), met)
     salt = (bank.sheet.title, bank.sheet.edition, entry.name, seed, "selection")
-    try:
-        papers = search(choice.pool, demand, *salt)
-    except CannotFill as error:
-        raise CannotAssemble(_stuck(entry, choice, error)) from error
+    whole: frozenset[int] = frozenset()
+    while True:
+        choice = choice_for(entry.record, allowed, past, kept_apart(bank), whole)
+        demand = demand_for(entry.record, choice, len(labels), met)
+        try:
+            papers = search(choice.pool, demand, *salt)
+            break
+        except CannotFill as error:
+            wider = _wider(choice, error, whole)
+            if wider == whole:
+                raise CannotAssemble(_stuck(entry, choice, error)) from error
+            whole = wider
     missed = shortfalls(papers)
     if missed:
         raise CannotAssemble(_missed(missed[0], labels))
@@ -74,6 +83,17 @@ def assemble(
         for form, (label, person) in enumerate(zip(labels, named, strict=True))
     )
     return Assembly(forms, balance_of(papers))
+
+
+def _wider(choice: Choice, error: CannotFill, whole: frozenset[int]) -> frozenset[int]:
+    """Give the cells to leave whole at the next try: those that got stuck, then all of them.
+
+    What is kept apart can leave too little of one kind where the cell as a whole has enough.
+    """
+    stuck = choice.strands[error.cell].cell
+    if stuck not in whole and len(whole) < MOST_CELLS_WHOLE:
+        return whole | {stuck}
+    return whole | {strand.cell for strand in choice.strands}
 
 
 def _stuck(entry: Entry[Blueprint], choice: Choice, error: CannotFill) -> str:

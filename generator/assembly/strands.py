@@ -1,6 +1,6 @@
 """Cells that leave the kind open, parted so that every form gets the same mix of kinds."""
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Collection, Iterable, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 
@@ -34,14 +34,21 @@ class Strand:
         return fitting and (not self.kinds or askable.kind in self.kinds)
 
 
-def strands_of(blueprint: Blueprint, known: Sequence[Askable]) -> tuple[Strand, ...]:
+def strands_of(
+    blueprint: Blueprint, known: Sequence[Askable], whole_cells: Collection[int] = ()
+) -> tuple[Strand, ...]:
     """Part the cells of a plan.
+
+    whole_cells  those that stay whole
 
     A group of kinds takes its share of the cell's records, MOST_PERCENT at most, so that few items
     of a rare kind are not on every paper. Cells that cannot be filled when parted stay whole.
     """
     whole = [Strand(cell, (), count) for cell, count in enumerate(cell_counts(blueprint))]
-    parted = [tuple(_parted(strand, blueprint, known)) for strand in whole]
+    parted = [
+        (strand,) if strand.cell in whole_cells else tuple(_parted(strand, blueprint, known))
+        for strand in whole
+    ]
     while True:
         strands = [strand for parts in parted for strand in parts]
         stuck = {strands[place].cell for place in _unfilled(strands, blueprint, known)}

@@ -32,7 +32,6 @@ def person_report(paper: SatPaper, names: CourseNames) -> Plain:
     """Give the plain JSON of a person's report; every sentence of it stands there.
 
     slips    groups of rows: the question numbers and why; `*` marks a must-pass question
-    heed     cautions of the hazards in the work of the questions that lost marks, for the screen
     study    objectives that lost marks; `module` and `objective` say where the course has them
     modules  each with its strip as SVG and the same in words
     """
@@ -55,7 +54,6 @@ def person_report(paper: SatPaper, names: CourseNames) -> Plain:
         "slips_legend": SLIPS_LEGEND,
         "slips_none": "" if groups else NOTHING_WRONG,
         "worth": [{"number": str(number), "text": text} for number, text in _worth(paper)],
-        "heed": _heed(paper),
         "study": study_rows(paper.counted, names),
         "study_none": "" if any(a.lost for a in paper.counted) else NOTHING_TO_STUDY,
         "notes": [NOT_SAID_PERSON, f"{METHOD} {SAMPLE} {KEY_KEPT}"],
@@ -109,9 +107,3 @@ def _slips(groups: Sequence[SlipGroup]) -> list[Plain]:
 
 def _worth(paper: SatPaper) -> tuple[tuple[int, str], ...]:
     return worth_knowing(paper.counted)
-
-
-def _heed(paper: SatPaper) -> list[str]:
-    """Give what a hazard says wherever it is met; a question's own caution could tell its key."""
-    said = [c for a in paper.counted if a.lost for c in a.question.get("cautions", ())]
-    return list(dict.fromkeys(caution["text"] for caution in said if caution["hazard"]))

@@ -19,7 +19,7 @@ from generator.assembly.strands import strands_of
 from generator.bank import Bank
 from generator.questions import askables
 from tests.assembly.small_papers import EXAM_CHOICE, ITEMS, papers, plan
-from tests.questions.small_bank import items
+from tests.questions.small_bank import WASH_ORDER, items
 
 CRITICAL = EXAM_CHOICE.replace(
     "pool: exam", "pool: exam\ncritical: {hazard: peroxide, reason: It blinds.}"
@@ -239,3 +239,19 @@ def test_a_form_says_what_luck_and_mastery_are(tmp_path):
     assert plain["guesser_passes"] == pytest.approx(0.25**4)
     assert plain["mastery_marks"] is None
     assert isinstance(drawn[0], Bank)
+
+
+def test_a_cell_is_not_parted_by_kind_where_what_is_kept_apart_leaves_too_few_of_one(tmp_path):
+    # the order is kept apart from every choice, so a form with an order can have no choice
+    apart = "\napart_from: [" + ", ".join(f"film_build/films/choice_{n}" for n in range(4)) + "]"
+    more = {
+        "items/film_build/films.yml": items(
+            order=WASH_ORDER.replace("pool: exam", "pool: exam" + apart),
+            **{f"choice_{n}": EXAM_CHOICE for n in range(4)},
+        ),
+    }
+    cell = "{objective: film_build/films, kinds: [choice, order], count: 3}"
+    drawn = planned(tmp_path, cell, more=more)
+    assert shortages(drawn[1], drawn[0]) == ()
+    for form in build_forms(*drawn, "spring", form_labels(4)):
+        assert {question.question.kind for question in form.questions} == {"choice"}

@@ -49,17 +49,6 @@ def test_a_missed_must_pass_question_names_its_hazard_and_not_the_key():
     assert "hood" not in " ".join(said)
 
 
-def test_the_hazards_of_missed_work_say_their_cautions_once_and_no_other_caution_is_told():
-    said = [{"hazard": "acid", "text": "Acid burns."}, {"hazard": "", "text": "Degrease first."}]
-    told = choice("cleaning/wash/order") | {"cautions": said}
-    calm = choice("cleaning/wash/rinse") | {"cautions": [{"hazard": "dust", "text": "Mask on."}]}
-    paper = paper_of(
-        [answer(1, 0, question=told), answer(2, 0, question=told), answer(3, question=calm)]
-    )
-    assert person_report(paper, NAMES)["heed"] == ["Acid burns."]
-    assert person_report(paper_of([answer(1, 0)]), NAMES)["heed"] == []
-
-
 def test_a_low_total_is_not_headed_by_the_must_pass_question_alone():
     paper = paper_of(
         [answer(1, 0, must_pass=True), answer(2, 0), answer(3)], verdict="must_pass_missed"
