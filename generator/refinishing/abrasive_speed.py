@@ -25,7 +25,7 @@ MARKED_SPEED = "Never run above the speed marked on the disc or pad, whatever th
     equation="rim_speed = π × diameter × speed ÷ 60000",
     source="disc_speed_note",
     place="formula for highest speed, turned round",
-    status="read",
+    status="restated",
     caution=MARKED_SPEED,
 )
 def rim_speed(diameter: Millimetre, speed: TurnsPerMinute) -> MetrePerSecond:
@@ -43,7 +43,7 @@ def rim_speed(diameter: Millimetre, speed: TurnsPerMinute) -> MetrePerSecond:
     equation="highest_speed = 60000 × rim_limit ÷ (π × diameter)",
     source="disc_speed_note",
     place="formula and table row 125 mm at 80 m/s",
-    status="read",
+    status="restated",
     rounding={"highest_speed": "down"},
     limit={"highest_speed": "maximum"},
     caution=MARKED_SPEED,

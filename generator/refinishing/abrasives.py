@@ -24,7 +24,7 @@ class GradeStep(NamedTuple):
     equation="grade_size = mean size in the table beside p_grade",
     source="p_grade_table",
     place="P column",
-    status="read",
+    status="restated",
 )
 def grade_size(p_grade: Bare) -> Micrometre:
     """Give the mean particle size of a P grade.
@@ -41,7 +41,7 @@ def grade_size(p_grade: Bare) -> Micrometre:
     equation="cami_size = mean size in the table beside cami_grade",
     source="p_grade_table",
     place="CAMI column",
-    status="read",
+    status="restated",
 )
 def cami_size(cami_grade: Bare) -> Micrometre:
     """Give the mean particle size of a CAMI grade.
@@ -57,7 +57,7 @@ def cami_size(cami_grade: Bare) -> Micrometre:
     equation="nearest_p_grade = P grade whose mean size is nearest to that of cami_grade",
     source="p_grade_table",
     place="P and CAMI columns; nearest by mean size is our rule",
-    status="read",
+    status="restated",
 )
 def nearest_p_grade(cami_grade: Bare) -> Bare:
     """Give the P grade with the mean size nearest to a CAMI grade; the coarser one on a tie.
@@ -76,7 +76,7 @@ def nearest_p_grade(cami_grade: Bare) -> Bare:
     "grades_between = count of table grades after from_grade and before to_grade",
     source="p_grade_table",
     place="P column",
-    status="read",
+    status="restated",
 )
 def grade_step(from_grade: Bare, to_grade: Bare) -> GradeStep:
     """Give the size ratio of a step to a finer grade and how many grades it skips.

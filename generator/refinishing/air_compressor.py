@@ -36,7 +36,7 @@ class CompressorDemand(NamedTuple):
     equation="pump_up_flow = tank × 231 ÷ 1728 × pressure_rise ÷ air_pressure ÷ time × 60",
     source="pump_up_test",
     place="timed pump-up of a receiver",
-    status="read",
+    status="restated",
     caution="Keep within the working pressure on the receiver's plate.",
 )
 def pump_up_flow(
@@ -59,7 +59,7 @@ def pump_up_flow(
     equation="tool_air = flow × duty ÷ 100 % × count",
     source="compressor_example",
     place="flow times share of the time times number of tools",
-    status="read",
+    status="restated",
 )
 def tool_air(flow: CubicFootPerMinute, duty: Percent, count: Bare) -> CubicFootPerMinute:
     """Give the air that tools of one kind use on average.
@@ -79,7 +79,7 @@ def tool_air(flow: CubicFootPerMinute, duty: Percent, count: Bare) -> CubicFootP
     "required = average × (100 % + margin) ÷ 100 %",
     source="compressor_example",
     place="23.2 cfm with a quarter on top is 29 cfm",
-    status="read",
+    status="restated",
     rounding={"required": "up"},
     limit={"required": "minimum"},
     caution=BREATHING_APART,

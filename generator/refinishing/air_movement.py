@@ -59,7 +59,7 @@ def face_velocity(flow: CubicFootPerMinute, area: SquareFoot) -> FootPerMinute:
     equation="air_changes = flow × 60 ÷ volume",
     source="air_change_note",
     place="air changes from flow and volume",
-    status="read",
+    status="restated",
     caution=AIR_IS_NO_MASK,
 )
 def air_changes(flow: CubicFootPerMinute, volume: CubicFoot) -> AirChangesPerHour:

@@ -66,7 +66,7 @@ def removal_time(
     " with ln the natural logarithm",
     source="dilution_note",
     place="purge of a room",
-    status="read",
+    status="restated",
     rounding={"dilution_time": "up"},
     limit={"dilution_time": "minimum"},
     caution=NEVER_MASK_OFF,
@@ -99,7 +99,7 @@ def dilution_time(
     equation="flow_from_half_life = ln 2 × volume ÷ half_life, with ln 2 about 0.6931",
     source="tracer_article",
     place="tracer-gas example, half gone in 1.4 h",
-    status="read",
+    status="restated",
     caution=NEVER_MASK_OFF,
 )
 def flow_from_half_life(volume: CubicMetre, half_life: Hour) -> CubicMetrePerHour:

@@ -23,7 +23,7 @@ LOWEST_PRESSURE, HIGHEST_PRESSURE = 500, 1100
     " g = ln(humidity ÷ 100 %) + 17.62 × air_temperature ÷ (243.12 + air_temperature)",
     source="wmo_8",
     place="annex 4.B, constants over water",
-    status="read",
+    status="restated",
 )
 def dew_point(air_temperature: Celsius, humidity: Percent) -> Celsius:
     """Give the dew point of air.

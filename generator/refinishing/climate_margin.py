@@ -25,7 +25,7 @@ class DewMargin(NamedTuple):
     equation="dew_margin = panel_temperature - dew point of air at air_temperature and humidity",
     source="climate_note",
     place="worked decisions with a margin of 3 °C",
-    status="read",
+    status="restated",
     caution=NOT_PERMISSION,
 )
 def dew_margin(air_temperature: Celsius, humidity: Percent, panel_temperature: Celsius) -> Kelvin:
@@ -44,7 +44,7 @@ def dew_margin(air_temperature: Celsius, humidity: Percent, panel_temperature: C
     "short_by = required - margin, or none if that is below zero",
     source="climate_note",
     place="worked decisions with a margin of 3 °C",
-    status="read",
+    status="restated",
     caution=NOT_PERMISSION,
 )
 def dew_margin_met(

@@ -20,7 +20,7 @@ HUE_STEP = float(25**7)
     " with three coordinates for each colour",
     source="colour_difference_2005",
     place="Table 1, pairs",
-    status="read",
+    status="restated",
 )
 def colour_difference_1976(
     lightness_1: Bare,
@@ -51,7 +51,7 @@ def colour_difference_1976(
     equation="colour_difference_2000 = CIEDE2000 of the two colours, with weights of 1",
     source="colour_difference_2005",
     place="Table 1, pairs; the formula is that of a colour library",
-    status="read",
+    status="restated",
 )
 def colour_difference_2000(
     lightness_1: Bare,

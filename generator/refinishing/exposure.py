@@ -11,8 +11,8 @@ NOTHING, WHOLE = Fraction(0), Fraction(1)
 WORKING_DAY = 8  # hours
 LONGEST_DAY = 24  # hours
 AIR_CAUTION = (
-    "Being under the average does not clear you: short peaks have limits of their own, skin contact "
-    "is not counted, and the safety data sheet decides on protection."
+    "Being under the average does not clear you: short peaks have limits of their own, skin "
+    "contact is not counted, and the safety data sheet decides on protection."
 )
 _DAY_AVERAGE = (
     "(concentration_1 × time_1 + concentration_2 × time_2 + concentration_3 × time_3"

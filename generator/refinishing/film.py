@@ -18,7 +18,7 @@ UM_PER_MIL = Fraction("25.4")
     equation="wet_film = dry_film × (100 % + thinner) ÷ volume_solids",
     source="film_slides",
     place="wet film from dry film, with and without thinner",
-    status="read",
+    status="restated",
 )
 def wet_film(
     dry_film: Micrometre, volume_solids: Percent, thinner: Percent = Fraction(0)
@@ -40,7 +40,7 @@ def wet_film(
     equation="dry_film = wet_film × volume_solids ÷ (100 % + thinner)",
     source="film_slides",
     place="dry film from wet film",
-    status="read",
+    status="restated",
 )
 def dry_film(
     wet_film: Micrometre, volume_solids: Percent, thinner: Percent = Fraction(0)

@@ -41,7 +41,7 @@ class TransferSwap(NamedTuple):
     " ÷ (transfer_efficiency ÷ 100 %)",
     source="film_slides",
     place="consumption with loss",
-    status="read",
+    status="restated",
     rounding={"paint_needed": "up"},
 )
 def paint_needed(
@@ -69,7 +69,7 @@ def paint_needed(
     equation="wet = 1000 × volume ÷ area; dry = 1000 × volume ÷ area × volume_solids ÷ 100 %",
     source="inspector_exercises",
     place="20 L on 108 m² at 45 %",
-    status="read",
+    status="restated",
 )
 def film_from_volume(volume: Litre, area: SquareMetre, volume_solids: Percent) -> FilmPair:
     """Give the mean wet and dry film that a volume leaves on an area.
@@ -112,7 +112,7 @@ def transfer_swap(
     equation="mass_per_area = wet_film × density",
     source="mass_per_area_note",
     place="150 µm at 1.1 kg/L",
-    status="read",
+    status="restated",
 )
 def mass_per_area(wet_film: Micrometre, density: GramPerMillilitre) -> GramPerSquareMetre:
     """Give the grams of wet paint on each square metre.

@@ -18,7 +18,7 @@ from generator.refinishing.relation import relation
     equation="volume_solids_from_films = 100 % × dry_film ÷ wet_film",
     source="inspector_exercises",
     place="volume solids from 53 and 110 µm",
-    status="read",
+    status="restated",
 )
 def volume_solids_from_films(dry_film: Micrometre, wet_film: Micrometre) -> Percent:
     """Give the volume solids of the paint as sprayed from its wet and dry film.
@@ -37,7 +37,7 @@ def volume_solids_from_films(dry_film: Micrometre, wet_film: Micrometre) -> Perc
     equation="solids_after_thinning = 100 % × volume_solids ÷ (100 % + thinner)",
     source="thinned_solids_article",
     place="one gallon at 60 % with one quart of thinner",
-    status="read",
+    status="restated",
 )
 def solids_after_thinning(volume_solids: Percent, thinner: Percent) -> Percent:
     """Give the volume solids that are left after thinning.

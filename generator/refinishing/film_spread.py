@@ -28,7 +28,7 @@ M2_UM_PER_LITRE = Fraction(1000)
     equation="spreading_rate = 1000 × volume_solids ÷ 100 % ÷ dry_film",
     source="film_slides",
     place="theoretical spreading rate",
-    status="read",
+    status="restated",
 )
 def spreading_rate(volume_solids: Percent, dry_film: Micrometre) -> SquareMetrePerLitre:
     """Give the area that one litre covers when nothing is lost.
@@ -46,7 +46,7 @@ def spreading_rate(volume_solids: Percent, dry_film: Micrometre) -> SquareMetreP
     equation="spreading_rate_us = 1604 × volume_solids ÷ 100 % ÷ dry_film",
     source="spread_guide",
     place="theoretical spreading rate with 1604",
-    status="read",
+    status="restated",
 )
 def spreading_rate_us(volume_solids: Percent, dry_film: Mil) -> SquareFootPerUsGallon:
     """Give the area that one US gallon covers when nothing is lost.
@@ -86,7 +86,7 @@ def area_covered_us(
     equation="practical_spreading_rate = theoretical × (100 % - loss) ÷ 100 %",
     source="film_slides",
     place="consumption with loss",
-    status="read",
+    status="restated",
 )
 def practical_spreading_rate(
     theoretical: SquareMetrePerLitre, loss: Percent
@@ -107,7 +107,7 @@ def practical_spreading_rate(
     equation="wet_film_from_spread = 1000 ÷ spread",
     source="film_from_spread_article",
     place="wet film from the spread rate",
-    status="read",
+    status="restated",
 )
 def wet_film_from_spread(spread: SquareMetrePerLitre) -> Micrometre:
     """Give the wet film that a spreading rate means.

@@ -18,7 +18,7 @@ LONGEST = 150
     " where the first line reaches 23 s",
     source="gbt_1723",
     place="two lines, below 23 s and from 23 to 150 s",
-    status="read",
+    status="restated",
 )
 def four_cup_seconds(viscosity: SquareMillimetrePerSecond) -> Second:
     """Give the seconds a four-cup would run for a viscosity.
@@ -41,7 +41,7 @@ def four_cup_seconds(viscosity: SquareMillimetrePerSecond) -> Second:
     " 23 s on",
     source="gbt_1723",
     place="two lines, below 23 s and from 23 to 150 s, solved for the viscosity",
-    status="read",
+    status="restated",
 )
 def four_cup_viscosity(time: Second) -> SquareMillimetrePerSecond:
     """Give the viscosity that the seconds of a four-cup stand for.

@@ -43,7 +43,7 @@ ZAHN = {
     " for cup No. 1, slope 1.44 and start 18.0 for cup No. 2, here No. cup_number",
     source="cup_equations",
     place="Ford cups No. 1 and 2 at 25 °C",
-    status="read",
+    status="restated",
 )
 def ford_small_cup_viscosity(cup_number: Bare, time: Second) -> SquareMillimetrePerSecond:
     """Give the viscosity that the seconds of a Ford cup 1 or 2 stand for.
@@ -79,7 +79,7 @@ def ford_cup_viscosity(cup_number: Bare, time: Second) -> SquareMillimetrePerSec
     " start 5 for No. 4, here No. cup_number",
     source="cup_equations",
     place="Zahn cups No. 1 to 4 at 25 °C",
-    status="read",
+    status="restated",
 )
 def zahn_cup_viscosity(cup_number: Bare, time: Second) -> SquareMillimetrePerSecond:
     """Give the viscosity that the seconds of a Zahn cup 1, 2, 3 or 4 stand for.

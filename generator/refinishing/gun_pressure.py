@@ -14,7 +14,7 @@ HIGHEST_CAP = 10
     equation="cap_pressure_left = 10 - cap_pressure",
     source="maine_153",
     place="section 2(D), from 0.1 to 10 psi",
-    status="read",
+    status="restated",
     caution="A gun within the limit still makes fine mist: isocyanate paint is sprayed on supplied "
     "air in the booth. Keep hands and face out of the air stream.",
 )

@@ -21,7 +21,7 @@ LAMP = (
     " 10 × emitter_radius",
     source="infrared_note",
     place="small source: twice the distance, a quarter of the heat",
-    status="read",
+    status="restated",
     caution=LAMP,
 )
 def point_lamp_ratio(

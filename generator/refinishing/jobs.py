@@ -40,7 +40,7 @@ class ReadyToSpray(NamedTuple):
     "fills = total ÷ cup, rounded up",
     source="film_slides",
     place="consumption with loss, then split by parts",
-    status="read",
+    status="restated",
     rounding={"total": "up", "base": "up", "hardener": "up", "thinner": "up", "fills": "up"},
     caution=ISOCYANATE,
 )

@@ -70,7 +70,7 @@ def split_total(total: Millilitre, parts: Parts) -> MixAmounts:
     "thinner = total × thinner_percent ÷ (100 % + thinner_percent)",
     source="mix_notation",
     place="4:1:10 % example",
-    status="read",
+    status="restated",
     caution=ISOCYANATE,
 )
 def split_total_with_percent(

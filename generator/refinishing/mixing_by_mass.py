@@ -101,7 +101,7 @@ def hardener_mass(
     " + thinner_part × thinner_density) ÷ all_parts",
     source="density_exercises",
     place="worked mixes 6:1 and 1:1",
-    status="read",
+    status="restated",
 )
 def mixed_density(
     parts: Parts,
@@ -127,7 +127,7 @@ def mixed_density(
     equation="mass_of_volume = volume × density",
     source="density_exercises",
     place="mass of 16.5 L",
-    status="read",
+    status="restated",
 )
 def mass_of_volume(volume: Millilitre, density: GramPerMillilitre) -> Gram:
     """Give the mass of a volume of paint.
@@ -144,7 +144,7 @@ def mass_of_volume(volume: Millilitre, density: GramPerMillilitre) -> Gram:
     equation="density_of = mass ÷ volume",
     source="density_exercises",
     place="9.75 kg in 7.5 L",
-    status="read",
+    status="restated",
 )
 def density_of(mass: Gram, volume: Millilitre) -> GramPerMillilitre:
     """Give the density of a weighed volume.

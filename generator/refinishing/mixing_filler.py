@@ -16,7 +16,7 @@ PEROXIDE = (
     equation="filler_hardener = filler × hardener_percent ÷ 100 %",
     source="filler_chemistry",
     place="1 to 3 % of a 50 % peroxide paste",
-    status="read",
+    status="restated",
     caution=PEROXIDE,
 )
 def filler_hardener(filler: Gram, hardener_percent: Percent) -> Gram:
@@ -35,7 +35,7 @@ def filler_hardener(filler: Gram, hardener_percent: Percent) -> Gram:
     equation="filler_hardener_percent = 100 % × hardener ÷ filler",
     source="filler_chemistry",
     place="1 to 3 % of a 50 % peroxide paste",
-    status="read",
+    status="restated",
     caution=PEROXIDE,
 )
 def filler_hardener_percent(filler: Gram, hardener: Gram) -> Percent:

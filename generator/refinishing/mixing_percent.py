@@ -71,7 +71,7 @@ def percent_reduction(base: Millilitre, reduction: Percent) -> Reduction:
     equation="thinner = (base + hardener) × reduction ÷ 100 %; total = base + hardener + thinner",
     source="mix_notation",
     place="4:1:10 % example",
-    status="read",
+    status="restated",
 )
 def percent_reduction_of_mix(
     base: Millilitre, hardener: Millilitre, reduction: Percent

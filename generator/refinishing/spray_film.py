@@ -31,7 +31,7 @@ SPRAYING = (
     " ÷ 100 %) × 100",
     source="transfer_efficiency_answer",
     place="solids on the part over solids sprayed, by mass",
-    status="read",
+    status="restated",
     caution=SPRAYING,
 )
 def measured_transfer_efficiency(

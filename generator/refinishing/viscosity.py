@@ -28,7 +28,7 @@ KELVINS_PER_FAHRENHEIT = Fraction(5, 9)
     " n the number of kelvins: warming",
     source="viscosity_temperature",
     place="up to 10 % for each °C",
-    status="read",
+    status="restated",
 )
 def viscosity_when_warmer(
     viscosity: SquareMillimetrePerSecond, fall_per_kelvin: Percent, warming: Kelvin
@@ -52,7 +52,7 @@ def viscosity_when_warmer(
     " n the number of Fahrenheit degrees: warming",
     source="viscosity_temperature",
     place="up to 5 % for each °F",
-    status="read",
+    status="restated",
 )
 def viscosity_when_warmer_us(
     viscosity: SquareMillimetrePerSecond, fall_per_degree: Percent, warming: FahrenheitDifference

@@ -66,7 +66,7 @@ def job_emission(
     "emission = vehicles × volume_per_vehicle × voc ÷ 2000",
     source="shop_emission_template",
     place="potential to emit, coating line",
-    status="read",
+    status="restated",
 )
 def potential_emission(
     open_hours: Hour,
@@ -90,7 +90,7 @@ def potential_emission(
     equation="yearly_emission = vehicles × volume_per_vehicle × voc ÷ 2000",
     source="shop_emission_template",
     place="potential to emit, further products",
-    status="read",
+    status="restated",
 )
 def yearly_emission(
     vehicles: Bare, volume_per_vehicle: UsGallon, voc: PoundPerUsGallon

@@ -74,7 +74,7 @@ def regulatory_voc(
     "less_water = voc_mass ÷ (coating - water_volume - exempt_volume)",
     source="voc_answers",
     place="pooled example of 100 gallons",
-    status="read",
+    status="restated",
     caution=NOT_HEALTH,
 )
 def voc_less_water(
