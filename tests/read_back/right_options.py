@@ -26,7 +26,9 @@ def options_of(bank: PlainBank, name: str, tight: str) -> Options:
     if first not in ("procedures", "faults", "tables"):
         return _of_item(bank.items[name])
     record = getattr(bank, first)[rest[0]]
-    return _DERIVED[first, rest[1]](bank, record, tight.casefold())
+    # a critical pair, such as protect_before_mix, asks as 'before' does
+    kind = "before" if "_before_" in rest[1] else rest[1]
+    return _DERIVED[first, kind](bank, record, tight.casefold())
 
 
 def _options(texts: Iterable[str], right: Iterable[str]) -> Options:
@@ -49,6 +51,8 @@ def _next(bank: PlainBank, record: Record, tight: str) -> Options:
     told = re.split(r"thesesteps(?:andallbeforethem)?aredone:", tight)[1].split(
         ".whatmaycomenext?"
     )[0]
+    # where something is on before the first step, the stem says so behind the steps
+    told = told.split(".whatguardsagainst")[0]
     last = max(place for place, does in enumerate(steps.values()) if told.endswith(inside(does)))
     done = set(list(steps)[: last + 1])
     pairs = scored_pairs(record)
