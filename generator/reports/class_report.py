@@ -14,7 +14,7 @@ from generator.reports.sat_issue import SatIssue
 from generator.reports.sat_papers import SatPaper
 
 Plain = dict[str, Any]
-MOST_OBJECTIVES, MOST_SLIPS, MOST_MISSES = 8, 6, 5
+MOST_OBJECTIVES, MOST_SLIPS, MOST_MISSES = 7, 5, 5
 PART_MARKS = (
     "A share counts part marks; its interval takes every answer as one and as independent of the "
     "others, so it is a little too narrow where one person answered several."
