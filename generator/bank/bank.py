@@ -2,7 +2,7 @@
 
 from collections.abc import Mapping
 from dataclasses import dataclass, field
-from typing import Generic, TypeVar
+from typing import Any, Generic, TypeVar
 
 from generator.bank.nodes import Node, key_place, place_of, text_place
 from generator.bank.records import (
@@ -26,12 +26,16 @@ R_co = TypeVar("R_co", covariant=True)
 
 @dataclass(frozen=True, slots=True)
 class Entry(Generic[R_co]):
-    """A record, its name in the bank, and the node it was read from."""
+    """A record, its name in the bank, and the node it was read from.
+
+    kept  what was worked out from the record and is asked for again and again
+    """
 
     name: str
     record: R_co
     node: Node
     start: Place
+    kept: dict[str, Any] = field(init=False, default_factory=dict, compare=False, repr=False)
 
     def place(self, *path: str | int) -> Place:
         """Give the place of the value at a path, or of the record's own name."""

@@ -2,7 +2,7 @@
 
 Imports quantities and diagnostics; knows no trade relation, only what one must offer
 (catalogue_protocol). Files: syntax, scan, literals, parse, catalogue_protocol, binding,
-ratio_functions, unit_rules, units_check, evaluate, comparison.
+ratio_functions, unit_rules, units_check, evaluate, columns, comparison.
 """
 
 from generator.formulas.catalogue_protocol import (
@@ -13,9 +13,11 @@ from generator.formulas.catalogue_protocol import (
     Kind,
     RatioKind,
 )
+from generator.formulas.columns import Column, Columns, NotByColumns
 from generator.formulas.comparison import (
     Comparison,
     check_comparison,
+    held_by,
     holds,
     parse_comparison,
     parse_measure,
@@ -30,17 +32,21 @@ __all__ = [
     "Catalogue",
     "CatalogueEntry",
     "CatalogueParameter",
+    "Column",
+    "Columns",
     "Comparison",
     "Formula",
     "FormulaProblem",
     "FormulaRefused",
     "Kind",
+    "NotByColumns",
     "RatioKind",
     "UnitResult",
     "Value",
     "check_comparison",
     "check_units",
     "evaluate",
+    "held_by",
     "holds",
     "parse_comparison",
     "parse_formula",
