@@ -1,7 +1,7 @@
 """Loads a bank folder: the story of reading on one page."""
 
 from codecs import BOM_UTF8
-from collections.abc import Iterator, Mapping
+from collections.abc import Callable, Iterator, Mapping
 from pathlib import Path
 from typing import TypeVar
 
@@ -42,20 +42,28 @@ _SINGLE_FILES = frozenset(
 )
 
 
-def load_bank(folder: Path, course: Path | None = None) -> tuple[Bank | None, tuple[Problem, ...]]:
-    """Give the bank in a folder and every problem of reading it.
+def _every_file(name: str) -> bool:
+    return True
+
+
+def load_bank(
+    folder: Path, course: Path | None = None, wanted: Callable[[str], bool] = _every_file
+) -> tuple[Bank | None, tuple[Problem, ...]]:
+    """Return the bank in a folder and every problem of reading it.
 
     folder  the question bank
-    course  the lessons' folder, or nothing to load the bank alone
-    Gives no bank when the sheet or the outline cannot be read.
+    course  the lessons' folder, or None to load the bank alone
+    wanted  says whether a file of items or records is read, by its name without the ending, such
+            as items/filler/mix or faults/runs; what is left out counts as unread
+    The bank is None when the sheet or the outline cannot be read.
     """
-    reading = _Reading(folder)
+    reading = _Reading(folder, wanted)
     sheet = reading.single("bank.yml", BankSheet)
     outline_node = reading.node(folder / "outline.yml")
     outline = reading.typed(Outline, outline_node) if outline_node else None
     parts = {
         "sources": reading.named_in("sources.yml", Source),
-        "glossary": reading.named_in("glossary.yml", Term),
+        "glossary": reading.named_in("glossary.yml", Term) if wanted("glossary") else {},
         "hazards": reading.named_in("hazards.yml", Hazard, needed=False),
         "places": reading.named_in("places.yml", RulePlace, needed=False),
         "procedures": reading.one_a_file("procedures", Procedure),
@@ -63,9 +71,10 @@ def load_bank(folder: Path, course: Path | None = None) -> tuple[Bank | None, tu
         "tables": reading.one_a_file("tables", Table),
         "blueprints": reading.one_a_file("blueprints", Blueprint),
     }
-    giveaways = reading.one("giveaways.yml", Giveaways)
+    giveaways = reading.one("giveaways.yml", Giveaways) if wanted("giveaways") else None
     items = reading.items()
-    reading.strangers()
+    if wanted is _every_file:
+        reading.strangers()
     if sheet is None or outline is None:
         return None, tuple(reading.problems)
     lessons, figures = reading.course(course) if course else ((), ())
@@ -86,8 +95,9 @@ def load_bank(folder: Path, course: Path | None = None) -> tuple[Bank | None, tu
 class _Reading:
     """Reads files of one bank and keeps the problems together."""
 
-    def __init__(self, folder: Path) -> None:
+    def __init__(self, folder: Path, wanted: Callable[[str], bool]) -> None:
         self.folder = folder
+        self.wanted = wanted
         self.problems: list[Problem] = []
         self.unread: set[str] = set()
 
@@ -181,6 +191,9 @@ class _Reading:
     def one_a_file(self, folder: str, kind: type[R]) -> Mapping[str, Entry[R]]:
         entries: dict[str, Entry[R]] = {}
         for path in sorted((self.folder / folder).glob("*.yml")):
+            if not self.wanted(f"{folder}/{path.stem}"):
+                self.unread.add(f"{folder}/{path.stem}")
+                continue
             node = self.node(path)
             record = self.typed(kind, node) if node else None
             if node is None or record is None:
@@ -193,8 +206,9 @@ class _Reading:
     def items(self) -> Mapping[str, Entry[Item]]:
         entries: dict[str, Entry[Item]] = {}
         for path in sorted((self.folder / "items").glob("*/*.yml")):
-            mapping = self.mapping(path)
             before = f"{path.parent.name}/{path.stem}/"
+            wanted = self.wanted(f"items/{path.parent.name}/{path.stem}")
+            mapping = self.mapping(path) if wanted else None
             if mapping is None:
                 self.unread.add(f"items/{before}*")
                 continue

@@ -4,11 +4,7 @@ import sys
 
 import click
 
-from generator.bank.counts import bank_figures
-from generator.bank.schemas import record_schemas
-from generator.command_line.giveaways import write_list
 from generator.command_line.project import counted, find_project
-from generator.command_line.whole_project import whole_project
 from generator.command_line.writing import write_files
 from generator.diagnostics import as_annotations, as_json, as_text, has_errors
 
@@ -35,10 +31,17 @@ def check(form: str, notes: bool, write_schemas: bool, write_giveaways: bool) ->
     """
     project = find_project()
     if write_schemas:
+        from generator.bank.schemas import record_schemas
+
         schemas = {name: text.encode() for name, text in record_schemas().items()}
         write_files(project.bank / "schemas", schemas)
     if write_giveaways:
+        from generator.command_line.giveaways import write_list
+
         write_list(project)
+    from generator.bank.counts import bank_figures
+    from generator.command_line.whole_project import whole_project
+
     bank, problems = whole_project(project)
     figures = bank_figures(bank) if bank else {"counts": {}, "coverage": {}}
     shown = [p for p in problems if notes or p.severity != "note" or form == "json"]

@@ -9,7 +9,7 @@ from generator.questions.cautions import hazard_cautions
 from generator.questions.item_questions import question_of_item
 from generator.questions.numeric import NothingToDraw
 from generator.questions.plain import Plain, as_plain
-from generator.questions.pool import Askable, askables
+from generator.questions.pool import Askable, askable_named, askables
 from generator.questions.question import Question
 from generator.questions.stream import Stream
 from generator.questions.study import study_questions
@@ -22,6 +22,7 @@ __all__ = [
     "Question",
     "Stream",
     "as_plain",
+    "askable_named",
     "askables",
     "hazard_cautions",
     "item_versions",
