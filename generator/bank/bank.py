@@ -28,13 +28,15 @@ R_co = TypeVar("R_co", covariant=True)
 class Entry(Generic[R_co]):
     """A record, its name in the bank, and the node it was read from.
 
-    kept  what was worked out from the record and is asked for again and again
+    written  the record's own lines of its file, or empty where nobody kept them
+    kept     what was worked out from the record and is asked for again and again
     """
 
     name: str
     record: R_co
     node: Node
     start: Place
+    written: str = field(default="", compare=False, repr=False)
     kept: dict[str, Any] = field(init=False, default_factory=dict, compare=False, repr=False)
 
     def place(self, *path: str | int) -> Place:

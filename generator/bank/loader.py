@@ -100,6 +100,7 @@ class _Reading:
         self.wanted = wanted
         self.problems: list[Problem] = []
         self.unread: set[str] = set()
+        self.texts: dict[str, str] = {}
 
     def shown(self, path: Path) -> str:
         return (Path(self.folder.name) / path.relative_to(self.folder)).as_posix()
@@ -137,6 +138,7 @@ class _Reading:
         text = self.text(path, self.shown(path))
         if text is None:
             return None
+        self.texts[self.shown(path)] = text
         node, problems = read_yaml(text, self.shown(path))
         self.problems += problems
         if node is None and not problems:
@@ -200,7 +202,8 @@ class _Reading:
                 self.unread.add(f"{folder}/{path.stem}")
             else:
                 start = Place(self.shown(path), 1, 1)
-                entries[path.stem] = Entry(path.stem, record, node, start)
+                written = self.texts[self.shown(path)]
+                entries[path.stem] = Entry(path.stem, record, node, start, written)
         return entries
 
     def items(self) -> Mapping[str, Entry[Item]]:
@@ -212,12 +215,15 @@ class _Reading:
             if mapping is None:
                 self.unread.add(f"items/{before}*")
                 continue
+            written = _own_lines(mapping, self.texts[self.shown(path)])
             for name, node in mapping.entries.items():
-                item = self.item(node, mapping.keys[name])
+                start = mapping.keys[name]
+                item = self.item(node, start)
                 if item is None:
                     self.unread.add(f"items/{before}{name}")
                 else:
-                    entries[before + name] = Entry(before + name, item, node, mapping.keys[name])
+                    full = before + name
+                    entries[full] = Entry(full, item, node, start, written[start.line])
         return entries
 
     def item(self, node: Node, start: Place) -> Item | None:
@@ -254,3 +260,12 @@ class _Reading:
                 message = "nothing reads this file; records are .yml files in the bank's folders"
                 place = Place(self.shown(path), 1, 1)
                 self.problems.append(Problem(place, "warning", "file-unread", message))
+
+
+def _own_lines(mapping: MappingNode, text: str) -> Mapping[int, str]:
+    """Return the lines of each named value of a file, by the line where its name stands."""
+    lines = text.split("\n")
+    starts = sorted(place.line for place in mapping.keys.values())
+    ends = [*(start - 1 for start in starts[1:]), len(lines)]
+    pairs = zip(starts, ends, strict=True)
+    return {start: "\n".join(lines[start - 1 : end]) for start, end in pairs}

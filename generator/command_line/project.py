@@ -13,6 +13,7 @@ from generator.diagnostics import Problem, as_text, has_errors, sorted_problems
 
 if TYPE_CHECKING:
     from generator.bank import Bank
+    from generator.bank.verdicts import Verdicts
 
 
 @dataclass(frozen=True, slots=True)
@@ -84,16 +85,19 @@ def find_project() -> Project:
     )
 
 
-def read_and_check(project: Project) -> tuple["Bank | None", tuple[Problem, ...]]:
-    """Give the bank with every problem of reading and of the rules.
+def read_and_check(
+    project: Project, verdicts: "Verdicts | None" = None
+) -> tuple["Bank | None", tuple[Problem, ...]]:
+    """Return the bank with every problem of reading and of the rules.
 
+    verdicts  of an earlier check, for records that have not changed
     Rules look only at what could be read, so a broken record is reported once.
     """
     from generator.bank import load_bank
     from generator.bank.checks import check_bank
 
     bank, problems = load_bank(project.bank, project.course)
-    found = check_bank(bank) if bank else ()
+    found = check_bank(bank, verdicts) if bank else ()
     return bank, sorted_problems((*problems, *found))
 
 

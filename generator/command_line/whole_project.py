@@ -5,6 +5,7 @@ from pathlib import Path
 
 from generator.bank import Bank
 from generator.bank.nodes import ScalarNode
+from generator.bank.verdicts import Verdicts
 from generator.bank.written_texts import written_texts
 from generator.command_line.blueprints import blueprint_problems
 from generator.command_line.project import Project, read_and_check
@@ -13,9 +14,14 @@ from generator.printing import PrintingRefused
 from generator.printing.settable import unsettable
 
 
-def whole_project(project: Project) -> tuple[Bank | None, tuple[Problem, ...]]:
-    """Give the bank with every problem that keeps a course or a paper from being made."""
-    bank, problems = read_and_check(project)
+def whole_project(
+    project: Project, verdicts: Verdicts | None = None
+) -> tuple[Bank | None, tuple[Problem, ...]]:
+    """Return the bank with every problem that keeps a course or a paper from being made.
+
+    verdicts  of an earlier check, for records that have not changed
+    """
+    bank, problems = read_and_check(project, verdicts)
     found = [*problems, *_of_files(project)]
     if bank is not None:
         found += _said_once(_of_texts(project, bank), problems)
