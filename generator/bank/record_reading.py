@@ -77,7 +77,11 @@ def _problem(kind: type[Record], node: Node, path: Path, error: ErrorDetails) ->
     if what == "extra_forbidden":
         names = _names_at(kind, path[:-1])
         message = f"'{name}' is not a name that belongs here"
-        hint = _renamed(name, names) or did_you_mean(name, names) or f"the names are {', '.join(names)}"
+        hint = (
+            _renamed(name, names)
+            or did_you_mean(name, names)
+            or f"the names are {', '.join(names)}"
+        )
         return Problem(key_place(node, *path), "error", "unknown-key", message, hint)
     if what == "literal_error":
         choices = _choices(error)
