@@ -44,7 +44,7 @@ class Refusal:
 def solve(
     item: PreparedItem, values: Mapping[str, Value], catalogue: Catalogue
 ) -> Solution | Refusal:
-    """Give the solution for a set of values, or why the set is refused."""
+    """Return the solution for a set of values, or why the set is refused."""
     worked = worked_alone(item, values, catalogue)
     if worked is None:
         return solve_by_evaluator(item, values, catalogue)
@@ -140,7 +140,7 @@ def corners(item: PreparedItem) -> Iterator[Mapping[str, Value]]:
 
 
 def all_sets(item: PreparedItem) -> Iterator[Mapping[str, Value]]:
-    """Give every set of values of the grids."""
+    """Return every set of values of the grids."""
     for combination in product(*item.grids.values()):
         yield dict(zip(item.grids, combination, strict=True))
 

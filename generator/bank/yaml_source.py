@@ -23,7 +23,7 @@ MOST_LEVELS = 30
 
 
 def read_yaml(text: str, path: str) -> tuple[Node | None, tuple[Problem, ...]]:
-    """Give the document as nodes with places, and every problem of its form.
+    """Return the document as nodes with places, and every problem of its form.
 
     text  the file's text
     path  how the file is named in messages

@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING
 import click
 
 if TYPE_CHECKING:
-    from generator.refinishing.request import Worked
+    from generator.refinishing import Worked
 
 
 @click.command()
@@ -25,7 +25,7 @@ def calculate(relation: str | None, inputs: tuple[str, ...], listed: bool, form:
         return
     if relation is None:
         raise click.UsageError("name a relation, or use --list")
-    from generator.refinishing.request import RequestRefused, work_out
+    from generator.refinishing import RequestRefused, work_out
 
     try:
         worked = work_out(relation, dict(_named(inputs)))
@@ -46,7 +46,7 @@ def _named(inputs: tuple[str, ...]) -> Iterator[tuple[str, str]]:
 
 
 def _listing() -> str:
-    from generator.refinishing.catalogue import CATALOGUE
+    from generator.refinishing import CATALOGUE
 
     lines = []
     for name, relation in CATALOGUE.items():

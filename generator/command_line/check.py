@@ -39,7 +39,7 @@ def check(
     """
     project = find_project()
     if write_schemas:
-        from generator.bank.schemas import record_schemas
+        from generator.bank import record_schemas
 
         schemas = {name: text.encode() for name, text in record_schemas().items()}
         write_files(project.bank / "schemas", schemas)
@@ -65,8 +65,7 @@ def _found(project: Project, folder: Path | None) -> Found:
     cache = VerdictCache(project, folder)
     found = cache.found()
     if found is None:
-        from generator.bank.counts import bank_figures
-        from generator.bank.verdicts import Verdicts
+        from generator.bank import Verdicts, bank_figures
         from generator.command_line.whole_project import whole_project
 
         verdicts = Verdicts(cache.ground, cache.records)

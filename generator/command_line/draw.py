@@ -37,7 +37,7 @@ def draw(item: str, seed: str, form: str) -> None:
 
 def _asked(project: Project, name: str) -> "Askable":
     """Return what was asked for, from its own file and what that stands on."""
-    from generator.bank.part import part_for_question
+    from generator.bank import part_for_question
     from generator.command_line.needed_part import sound_part
     from generator.questions import askable_named
 

@@ -54,16 +54,15 @@ def issue(
     _refuse_unknown(project, blueprint)
     # read only now, so that a misspelt name is told at once
     from generator.assembly import form_labels
-    from generator.bank.part import part_for_plan
+    from generator.bank import part_for_plan
     from generator.command_line.issue_papers import finish_pending, print_again
     from generator.command_line.needed_part import sound_part
     from generator.command_line.new_issue import Request, new_issue
     from generator.command_line.papers import PaperSettings
     from generator.command_line.records_desk import records_here
     from generator.command_line.rosters import people_of
-    from generator.records.erased_codes import refuse_erased
-    from generator.records.issued_before import same_request
-    from generator.records.issues import issue_of
+    from generator.records.issues import issue_of, same_request
+    from generator.records.people import refuse_erased
 
     people = people_of(roster) if roster else ()
     bank = sound_part(project, part_for_plan(project.bank, blueprint))

@@ -2,8 +2,7 @@
 
 import click
 
-from generator.bank import Bank
-from generator.bank.part import Part
+from generator.bank import Bank, Part
 from generator.command_line.project import Project, counted, stop_with
 
 

@@ -7,8 +7,7 @@ from collections.abc import Mapping, Sequence
 from functools import lru_cache
 from itertools import combinations
 
-from generator.bank.guarding import StepHazards
-from generator.bank.precedence import closure
+from generator.bank import StepHazards, closure
 
 MOST_ORDERS = 24
 FEWEST_STEPS = 4

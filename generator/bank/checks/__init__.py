@@ -30,6 +30,9 @@ from generator.bank.checks import (
     stem_rounding,
     tables,
 )
+from generator.bank.checks.honesty import is_from_memory
+from generator.bank.checks.lessons import shown_figures
+from generator.bank.checks.options import normal
 from generator.bank.checks.rule import Rule
 from generator.bank.verdicts import GROUPS, RecordAt, Verdicts
 from generator.diagnostics import Problem, sorted_problems
@@ -97,4 +100,4 @@ def _of_single_records(bank: Bank, verdicts: Verdicts) -> Iterator[Problem]:
         verdicts.keep(entry, said[id(entry)])
 
 
-__all__ = ["RULES", "Rule", "check_bank"]
+__all__ = ["RULES", "Rule", "check_bank", "is_from_memory", "normal", "shown_figures"]

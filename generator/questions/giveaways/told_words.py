@@ -55,7 +55,7 @@ class ToldWords:
         self._weight = weights(self.all_words)
 
     def mass(self, words: Iterable[str]) -> float:
-        """Give the weight of some words together; rare ones weigh most."""
+        """Return the weight of some words together; rare ones weigh most."""
         # exactly rounded, so that no order of the words moves the last digit
         return fsum(self._weight.get(word, 0.0) for word in words)
 
