@@ -48,6 +48,7 @@ class _Work:
             if first in spot and then in spot:
                 self.before[spot[then]] |= 1 << spot[first]
                 self.after[spot[first]] |= 1 << spot[then]
+        self.tied = [b | a for b, a in zip(self.before, self.after, strict=True)]
         self.worn = hazards.wears
         self.meets: list[tuple[str, ...]] = [() for _ in names]
         self.guards: dict[str, int] = {}
@@ -62,11 +63,16 @@ class _Work:
 
     def is_drawable(self, places: Sequence[int]) -> bool:
         """Say whether some steps make a question."""
-        shown = sum(1 << place for place in places)
-        if not all((self.before[place] | self.after[place]) & shown for place in places):
-            return False
-        if not all(self._is_guarded(p, h, shown) for p in places for h in self.meets[p]):
-            return False
+        shown = 0
+        for place in places:
+            shown |= 1 << place
+        for place in places:
+            if not self.tied[place] & shown:
+                return False
+        for place in places:
+            for hazard in self.meets[place]:
+                if not self._is_guarded(place, hazard, shown):
+                    return False
         return _orders(tuple(self._within(self.before[p], places) for p in places)) <= MOST_ORDERS
 
     def _is_guarded(self, place: int, hazard: str, shown: int) -> bool:
