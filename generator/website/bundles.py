@@ -16,22 +16,22 @@ SCRIPTS = (
     "progress",
     "panel",
     "marking",
-    "parts",
-    "given",
-    "moving",
+    "load_questions",
+    "read_answers",
+    "reorder_steps",
     "answering",
     "questions",
-    "leaves",
-    "choosing",
-    "sitting",
+    "one_at_a_time",
+    "pick_questions",
+    "check_session",
     "checks",
     "look_back",
     "print",
     "start",
-    "edition",
+    "offline_updates",
 )
 BEFORE_UNITS = "elements"
-SEARCH_SCRIPTS = ("finding", "search")
+SEARCH_SCRIPTS = ("search_index", "search")
 
 
 def bundles(theme: Path, units: str) -> tuple[SiteFile, ...]:

@@ -70,14 +70,14 @@ def test_words_are_found_by_their_beginning_and_in_any_form(
 )
 def test_two_forms_of_a_word_are_one(phone: Visit, one: str, other: str) -> None:
     page = phone.open("search.html")
-    stems = page.evaluate("both => both.map(Guidecoat.finding.stem)", [one, other])
+    stems = page.evaluate("both => both.map(Guidecoat.searchIndex.stem)", [one, other])
     assert stems[0] == stems[1]
 
 
 def test_unlike_words_stay_apart(phone: Visit) -> None:
     words = ["sand", "sag", "mix", "mist", "prime", "paint", "panel", "pass", "paste", "filler"]
     page = phone.open("search.html")
-    stems = page.evaluate("words => words.map(Guidecoat.finding.stem)", words)
+    stems = page.evaluate("words => words.map(Guidecoat.searchIndex.stem)", words)
     assert len(set(stems)) == len(words)
 
 

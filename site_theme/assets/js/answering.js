@@ -69,7 +69,7 @@ var Guidecoat = window.Guidecoat || {};
 
   Guidecoat.answer = {
     choice: function (section, data) {
-      var answer = Guidecoat.given[data.kind](section);
+      var answer = Guidecoat.readAnswer[data.kind](section);
       var chosen = answer.letters;
       if (!chosen.length) { return ask(section, "Choose an option first."); }
       var right = isRight(data, answer);
@@ -79,7 +79,7 @@ var Guidecoat = window.Guidecoat || {};
     },
 
     multiple_response: function (section, data) {
-      var answer = Guidecoat.given[data.kind](section);
+      var answer = Guidecoat.readAnswer[data.kind](section);
       var chosen = answer.letters;
       if (!chosen.length) { return ask(section, "Choose at least one option first."); }
       var right = isRight(data, answer);
@@ -98,7 +98,7 @@ var Guidecoat = window.Guidecoat || {};
 
     order: function (section, data) {
       var steps = all(section, ".steps-to-order > li");
-      var answer = Guidecoat.given.order(section);
+      var answer = Guidecoat.readAnswer.order(section);
       var broken = Guidecoat.turnedRound(answer.letters, data.pairs);
       var right = isRight(data, answer);
       var lines = broken.map(function (pair) {
@@ -113,7 +113,7 @@ var Guidecoat = window.Guidecoat || {};
     },
 
     match: function (section, data) {
-      var answer = Guidecoat.given.match(section), chosen = answer.answers;
+      var answer = Guidecoat.readAnswer.match(section), chosen = answer.answers;
       var empty = all(section, ".pair select").find(function (select) { return !select.value; });
       if (empty) { ask(section, "One pair or more is still open."); empty.focus(); return; }
       var wrong = Guidecoat.wrongPairs(data, answer);
@@ -140,7 +140,7 @@ var Guidecoat = window.Guidecoat || {};
       var problem = read.problem || unitProblem(read, turned, key);
       input.setAttribute("aria-invalid", problem ? "true" : "false");
       if (problem) { ask(section, problem); input.focus(); return; }
-      var right = isRight(key, Guidecoat.given.numeric(section));
+      var right = isRight(key, Guidecoat.readAnswer.numeric(section));
       var lines = turned.from ? [element("p", "why", typed(read, turned.from.symbol) + " is " +
         typed({ value: turned.value }, key.symbol) + ".")] : [];
       settle(section, right, right ? "Right." : "Not that number.",

@@ -18,7 +18,7 @@ var Guidecoat = window.Guidecoat || {};
       place.querySelector(".check-intro").hidden = true;
       place.querySelector(".check-end").hidden = true;
       ready();
-      Guidecoat.sit(place.querySelector(".sitting"), picks, function (asked, right) {
+      Guidecoat.runCheck(place.querySelector(".sitting"), picks, function (asked, right) {
         var end = place.querySelector(".check-end");
         Guidecoat.summary(end.querySelector(".summary"), asked, right, index);
         end.hidden = false;

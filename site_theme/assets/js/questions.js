@@ -41,7 +41,7 @@ var Guidecoat = window.Guidecoat || {};
   }
 
   function startMoves(section) {
-    Guidecoat.startMoves(section, function (state, text) { say(section, state, text, []); });
+    Guidecoat.startReordering(section, function (state, text) { say(section, state, text, []); });
   }
 
   Guidecoat.startQuestion = function (section) {

@@ -5,7 +5,7 @@ var Guidecoat = window.Guidecoat || {};
 (function () {
   var FIRST_SHOWN = 12;
   var SNIPPET = 170;
-  var words = Guidecoat.finding.words;
+  var words = Guidecoat.searchIndex.words;
 
   function has(text, hits) { return words(text).some(function (word) { return hits.has(word); }); }
 
@@ -83,7 +83,7 @@ var Guidecoat = window.Guidecoat || {};
     var entries = list.entries.map(function (entry) {
       return { kind: entry[0], title: entry[1], address: entry[2], place: entry[3], names: entry[4], text: entry[5] };
     });
-    var index = Guidecoat.finding.indexed(entries);
+    var index = Guidecoat.searchIndex.indexed(entries);
     var waiting = 0;
 
     function show(found, most) {
@@ -107,7 +107,7 @@ var Guidecoat = window.Guidecoat || {};
         show({ entries: [], words: new Map() }, 0);
         return;
       }
-      var found = Guidecoat.finding.ask(index, list.names, text);
+      var found = Guidecoat.searchIndex.ask(index, list.names, text);
       show(found, FIRST_SHOWN);
       count.textContent = sentence(found, text);
     }

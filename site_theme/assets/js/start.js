@@ -92,7 +92,7 @@ var Guidecoat = window.Guidecoat || {};
       document.querySelectorAll(".contents details").forEach(function (list) { list.open = true; });
     }
     document.querySelectorAll(".question").forEach(function (section) { Guidecoat.startQuestion(section); });
-    document.querySelectorAll(".group").forEach(function (section) { Guidecoat.startLeaves(section); });
+    document.querySelectorAll(".group").forEach(function (section) { Guidecoat.startOneAtATime(section); });
     document.querySelectorAll(".keep-actions").forEach(startKeeping);
     document.querySelectorAll(".need-form").forEach(startNeed);
     document.querySelectorAll("[data-due]").forEach(startDue);

@@ -8,31 +8,31 @@ var Guidecoat = window.Guidecoat || {};
 
   function part(name) { return document.querySelector(name); }
 
-  function openLine(sitting, entry) {
+  function openLine(exam, entry) {
     var section = entry[0], number = section.dataset.number;
     var line = element("li");
     var button = line.appendChild(element("button", "plain", "Question " + number));
     button.type = "button";
-    button.addEventListener("click", function () { Guidecoat.showQuestion(sitting, sitting.questions.indexOf(section)); });
+    button.addEventListener("click", function () { Guidecoat.showQuestion(exam, exam.questions.indexOf(section)); });
     line.appendChild(element("span", "", entry[1] + (section.dataset.mustPass ? "; this one must be right" : "")));
     return line;
   }
 
   /* Show what is still open before anything is handed in. */
-  Guidecoat.lookOver = function (sitting) {
-    var open = Guidecoat.openQuestions(sitting);
+  Guidecoat.lookOver = function (exam) {
+    var open = Guidecoat.openQuestions(exam);
     var list = part(".open-questions");
     list.textContent = "";
-    open.forEach(function (entry) { list.appendChild(openLine(sitting, entry)); });
+    open.forEach(function (entry) { list.appendChild(openLine(exam, entry)); });
     part(".open-words").textContent = open.length
       ? Guidecoat.counted(open.length, "question is", "questions are") + " still open. You can go back to each one, or hand in as it is."
       : "Every question is answered.";
-    part(".who-words").textContent = "These answers are handed in for " + sitting.state.person + ".";
-    sitting.show("review", part(".form-review h2"));
+    part(".who-words").textContent = "These answers are handed in for " + exam.state.person + ".";
+    exam.show("review", part(".form-review h2"));
   };
 
-  function showDone(sitting) {
-    var form = sitting.form, state = sitting.state;
+  function showDone(exam) {
+    var form = exam.form, state = exam.state;
     var over = Guidecoat.minutesOver(state.began, state.ended, form.minutes);
     var used = Guidecoat.minutesUsed(state.began, state.ended);
     part(".done-time").textContent = "Time: " + Guidecoat.counted(used, "minute", "minutes") +
@@ -40,28 +40,28 @@ var Guidecoat = window.Guidecoat || {};
     part(".answers-text").value = Guidecoat.answersText(form, state);
     part(".next-sure").hidden = true;
     part(".next-person").hidden = false;
-    sitting.show("done", part(".form-done h2"));
+    exam.show("done", part(".form-done h2"));
   }
 
-  function handIn(sitting) {
-    sitting.state.ended = Date.now();
-    sitting.state.handed = true;
-    sitting.keep();
-    showDone(sitting);
-    saveFile(sitting);
+  function handIn(exam) {
+    exam.state.ended = Date.now();
+    exam.state.handed = true;
+    exam.keep();
+    showDone(exam);
+    saveFile(exam);
   }
 
-  function saveFile(sitting) {
-    Guidecoat.saveText(Guidecoat.answersName(sitting.form), Guidecoat.answersText(sitting.form, sitting.state));
+  function saveFile(exam) {
+    Guidecoat.saveText(Guidecoat.answersName(exam.form), Guidecoat.answersText(exam.form, exam.state));
   }
 
-  function takeBack(sitting) {
-    sitting.state.handed = false;
-    sitting.state.ended = 0;
-    Guidecoat.showQuestion(sitting, sitting.state.at);
+  function takeBack(exam) {
+    exam.state.handed = false;
+    exam.state.ended = 0;
+    Guidecoat.showQuestion(exam, exam.state.at);
   }
 
-  function startNextPerson(sitting) {
+  function startNextPerson(exam) {
     var ask = part(".next-person"), sure = part(".next-sure");
     ask.addEventListener("click", function () {
       ask.hidden = true;
@@ -73,19 +73,19 @@ var Guidecoat = window.Guidecoat || {};
       ask.hidden = false;
       ask.focus();
     });
-    sure.querySelector(".next-yes").addEventListener("click", function () { sitting.clear(); });
+    sure.querySelector(".next-yes").addEventListener("click", function () { exam.clear(); });
   }
 
   Guidecoat.showDone = showDone;
 
-  Guidecoat.startHandIn = function (sitting) {
+  Guidecoat.startHandIn = function (exam) {
     Guidecoat.all(document, ".look-over").forEach(function (button) {
-      button.addEventListener("click", function () { Guidecoat.lookOver(sitting); });
+      button.addEventListener("click", function () { Guidecoat.lookOver(exam); });
     });
-    part(".hand-in").addEventListener("click", function () { handIn(sitting); });
-    part(".back-to-questions").addEventListener("click", function () { Guidecoat.showQuestion(sitting, sitting.state.at); });
-    part(".save-again").addEventListener("click", function () { saveFile(sitting); });
-    part(".take-back").addEventListener("click", function () { takeBack(sitting); });
-    startNextPerson(sitting);
+    part(".hand-in").addEventListener("click", function () { handIn(exam); });
+    part(".back-to-questions").addEventListener("click", function () { Guidecoat.showQuestion(exam, exam.state.at); });
+    part(".save-again").addEventListener("click", function () { saveFile(exam); });
+    part(".take-back").addEventListener("click", function () { takeBack(exam); });
+    startNextPerson(exam);
   };
 })();

@@ -7,8 +7,8 @@ var Guidecoat = window.Guidecoat || {};
   var CLEAN = 3;
   var LONGEST_NUMBER = 60, LONGEST_TEXT = 10000, PAUSE = 900;
 
-  function held(sitting, section) {
-    var kept = section.dataset.kind === "written" ? sitting.state.written : sitting.state.responses;
+  function held(exam, section) {
+    var kept = section.dataset.kind === "written" ? exam.state.written : exam.state.responses;
     return kept[section.dataset.number] || null;
   }
 
@@ -20,15 +20,15 @@ var Guidecoat = window.Guidecoat || {};
     box.appendChild(Guidecoat.element("p", "verdict", text));
   }
 
-  function keep(sitting, section, answer) {
-    var kept = section.dataset.kind === "written" ? sitting.state.written : sitting.state.responses;
+  function keep(exam, section, answer) {
+    var kept = section.dataset.kind === "written" ? exam.state.written : exam.state.responses;
     if (answer) { kept[section.dataset.number] = answer; } else { delete kept[section.dataset.number]; }
-    sitting.keep();
-    draw(sitting, section);
+    exam.keep();
+    draw(exam, section);
   }
 
-  function draw(sitting, section) {
-    var answer = held(sitting, section);
+  function draw(exam, section) {
+    var answer = held(exam, section);
     var number = section.dataset.number;
     var open = Guidecoat.stillOpen(section, answer);
     section.querySelector(".clear-answer").hidden = !answer;
@@ -39,19 +39,19 @@ var Guidecoat = window.Guidecoat || {};
     var button = document.querySelector('.to-question[data-number="' + number + '"]');
     button.classList.toggle("is-answered", Boolean(answer));
     button.querySelector(".to-state").textContent = answer ? open || "answered" : "not answered";
-    var count = sitting.questions.filter(function (one) { return held(sitting, one); }).length;
+    var count = exam.questions.filter(function (one) { return held(exam, one); }).length;
     all(document, ".how-far").forEach(function (place) {
-      place.textContent = count + " of " + sitting.questions.length + " answered";
+      place.textContent = count + " of " + exam.questions.length + " answered";
     });
   }
 
-  function tellNumber(sitting, section) {
-    tell(section, "unread", Guidecoat.numberProblem(held(sitting, section)));
+  function tellNumber(exam, section) {
+    tell(section, "unread", Guidecoat.numberProblem(held(exam, section)));
   }
 
-  function start(sitting, section) {
+  function start(exam, section) {
     var order = section.dataset.kind === "order";
-    function take() { keep(sitting, section, Guidecoat.takeAnswer(section)); }
+    function take() { keep(exam, section, Guidecoat.takeAnswer(section)); }
     all(section, ".number").forEach(function (input) { input.maxLength = LONGEST_NUMBER; });
     all(section, "textarea").forEach(function (input) { input.maxLength = LONGEST_TEXT; });
     section.addEventListener("input", function () { if (!order) { take(); } });
@@ -61,11 +61,11 @@ var Guidecoat = window.Guidecoat || {};
     all(section, ".number").forEach(function (input) {
       input.addEventListener("input", function () {
         clearTimeout(pause);
-        pause = setTimeout(function () { tellNumber(sitting, section); }, PAUSE);
+        pause = setTimeout(function () { tellNumber(exam, section); }, PAUSE);
       });
     });
     section.querySelector("form").addEventListener("submit", function (event) { event.preventDefault(); });
-    Guidecoat.startMoves(section, function (state, text) { tell(section, state, text); });
+    Guidecoat.startReordering(section, function (state, text) { tell(section, state, text); });
     all(section, ".keep-order").forEach(function (button) {
       button.addEventListener("click", function () {
         take();
@@ -75,54 +75,54 @@ var Guidecoat = window.Guidecoat || {};
     });
     section.querySelector(".clear-answer").addEventListener("click", function () {
       Guidecoat.putBack(section, null);
-      keep(sitting, section, null);
+      keep(exam, section, null);
       tell(section, "unread", "Your answer is taken out.");
       section.querySelector(".question-name").focus();
     });
   }
 
   /* Put the kept answers into every question. */
-  Guidecoat.layAnswers = function (sitting) {
-    sitting.questions.forEach(function (section) {
-      Guidecoat.putBack(section, held(sitting, section));
+  Guidecoat.layAnswers = function (exam) {
+    exam.questions.forEach(function (section) {
+      Guidecoat.putBack(section, held(exam, section));
       tell(section, "", "");
-      draw(sitting, section);
+      draw(exam, section);
     });
   };
 
   /* What is still open, as [section, words]. */
-  Guidecoat.openQuestions = function (sitting) {
-    return sitting.questions.map(function (section) {
-      return [section, Guidecoat.stillOpen(section, held(sitting, section))];
+  Guidecoat.openQuestions = function (exam) {
+    return exam.questions.map(function (section) {
+      return [section, Guidecoat.stillOpen(section, held(exam, section))];
     }).filter(function (entry) { return entry[1]; });
   };
 
-  Guidecoat.showQuestion = function (sitting, place) {
-    var last = sitting.questions.length - 1;
+  Guidecoat.showQuestion = function (exam, place) {
+    var last = exam.questions.length - 1;
     var at = Math.min(Math.max(place, 0), last);
-    sitting.state.at = at;
-    sitting.keep();
-    sitting.questions.forEach(function (section, number) { section.hidden = number !== at; });
+    exam.state.at = at;
+    exam.keep();
+    exam.questions.forEach(function (section, number) { section.hidden = number !== at; });
     document.querySelector(".form-before").hidden = at === 0;
     document.querySelector(".form-next").textContent = at === last ? "Look over and hand in" : "Next question";
     all(document, ".to-question").forEach(function (button, number) {
       if (number === at) { button.setAttribute("aria-current", "step"); } else { button.removeAttribute("aria-current"); }
     });
-    if (sitting.questions[at].dataset.kind === "numeric") { tellNumber(sitting, sitting.questions[at]); }
-    sitting.show("ask", sitting.questions[at].querySelector(".question-name"));
+    if (exam.questions[at].dataset.kind === "numeric") { tellNumber(exam, exam.questions[at]); }
+    exam.show("ask", exam.questions[at].querySelector(".question-name"));
   };
 
-  Guidecoat.startFormQuestions = function (sitting) {
-    sitting.questions.forEach(function (section) { start(sitting, section); });
+  Guidecoat.startExamQuestions = function (exam) {
+    exam.questions.forEach(function (section) { start(exam, section); });
     document.querySelector(".form-before").addEventListener("click", function () {
-      Guidecoat.showQuestion(sitting, sitting.state.at - 1);
+      Guidecoat.showQuestion(exam, exam.state.at - 1);
     });
     document.querySelector(".form-next").addEventListener("click", function () {
-      if (sitting.state.at < sitting.questions.length - 1) { Guidecoat.showQuestion(sitting, sitting.state.at + 1); }
-      else { Guidecoat.lookOver(sitting); }
+      if (exam.state.at < exam.questions.length - 1) { Guidecoat.showQuestion(exam, exam.state.at + 1); }
+      else { Guidecoat.lookOver(exam); }
     });
     all(document, ".to-question").forEach(function (button, number) {
-      button.addEventListener("click", function () { Guidecoat.showQuestion(sitting, number); });
+      button.addEventListener("click", function () { Guidecoat.showQuestion(exam, number); });
     });
   };
 })();

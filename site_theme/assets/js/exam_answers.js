@@ -39,7 +39,7 @@ var Guidecoat = window.Guidecoat || {};
       var text = Guidecoat.typable(section.querySelector("textarea").value);
       return text.trim() ? text : null;
     }
-    var answer = withoutGaps(Guidecoat.given[kindOf(section)](section));
+    var answer = withoutGaps(Guidecoat.readAnswer[kindOf(section)](section));
     if (answer.form === "typed") { answer.text = Guidecoat.typable(answer.text); }
     return isEmpty(answer) ? null : answer;
   };

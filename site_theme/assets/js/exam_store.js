@@ -5,7 +5,7 @@
 var Guidecoat = window.Guidecoat || {};
 
 (function () {
-  var PREFIX = "guidecoat-form ", BASE = "guidecoat-forms", SHELF = "forms";
+  var PREFIX = "guidecoat-form ", DATABASE = "guidecoat-forms", STORE = "forms";
   var LONGEST_WAIT = 2000;
 
   function asked(request) {
@@ -15,24 +15,24 @@ var Guidecoat = window.Guidecoat || {};
     });
   }
 
-  /* Promise the data base, or null where the device has none or does not answer in time. */
+  /* Promise the database, or null where the device has none or does not answer in time. */
   function opened() {
     var late = new Promise(function (done) { setTimeout(done, LONGEST_WAIT, null); });
     var open = new Promise(function (done) {
-      var request = indexedDB.open(BASE, 1);
-      request.onupgradeneeded = function () { request.result.createObjectStore(SHELF); };
+      var request = indexedDB.open(DATABASE, 1);
+      request.onupgradeneeded = function () { request.result.createObjectStore(STORE); };
       asked(request).then(done, function () { done(null); });
     }).catch(function () { return null; });
     return Promise.race([open, late]);
   }
 
-  /* Do one thing in the data base and promise that it is on the disk. */
-  function changed(base, action) {
+  /* Do one thing in the database and promise that it is on the disk. */
+  function changed(database, action) {
     return new Promise(function (done, failed) {
-      var deal = base.transaction(SHELF, "readwrite", { durability: "strict" });
-      action(deal.objectStore(SHELF));
-      deal.oncomplete = function () { done(); };
-      deal.onerror = deal.onabort = function () { failed(deal.error); };
+      var transaction = database.transaction(STORE, "readwrite", { durability: "strict" });
+      action(transaction.objectStore(STORE));
+      transaction.oncomplete = function () { done(); };
+      transaction.onerror = transaction.onabort = function () { failed(transaction.error); };
     });
   }
 
@@ -50,13 +50,13 @@ var Guidecoat = window.Guidecoat || {};
     return other.turn > one.turn ? other : one;
   }
 
-  /* `name` is the form's id and its person; `told` hears whether answers are kept, and "elsewhere"
+  /* `name` is the form's id and its person; `onChange` hears whether answers are kept, and "elsewhere"
      when another window has changed them. */
-  Guidecoat.formStore = function (name, told) {
+  Guidecoat.examStore = function (name, onChange) {
     var key = PREFIX + name;
-    var base = null, atHand = false, onDisk = false, waiting = null, busy = false, said = "kept";
+    var database = null, atHand = false, onDisk = false, waiting = null, busy = false, said = "kept";
 
-    function local(action) {
+    function inLocalStorage(action) {
       try {
         var found = action(window.localStorage);
         atHand = true;
@@ -70,7 +70,7 @@ var Guidecoat = window.Guidecoat || {};
     /* Heard only when it changes, so that nothing else that is said is wiped. */
     function tell() {
       var now = atHand || onDisk ? "kept" : "refused";
-      if (now !== said) { said = now; told(now); }
+      if (now !== said) { said = now; onChange(now); }
     }
 
     /* One change at a time; of those that come meanwhile only the last one counts. */
@@ -79,40 +79,40 @@ var Guidecoat = window.Guidecoat || {};
       var text = waiting;
       busy = true;
       waiting = null;
-      changed(base, function (shelf) { shelf.put(text, key); })
+      changed(database, function (store) { store.put(text, key); })
         .then(function () { onDisk = true; }, function () { onDisk = false; })
         .then(function () { busy = false; tell(); write(); });
     }
 
     window.addEventListener("storage", function (event) {
-      if (event.key === key && event.newValue) { told("elsewhere"); }
+      if (event.key === key && event.newValue) { onChange("elsewhere"); }
     });
 
     return {
       /* Promise what was kept last, or null. */
       load: function () {
-        var near = local(function (store) { return read(store.getItem(key)); });
+        var local = inLocalStorage(function (storage) { return read(storage.getItem(key)); });
         return opened().then(function (found) {
-          base = found;
-          return base ? asked(base.transaction(SHELF).objectStore(SHELF).get(key)) : null;
-        }).then(read, function () { base = null; return null; }).then(function (far) {
-          onDisk = base !== null;
-          return later(near, far);
+          database = found;
+          return database ? asked(database.transaction(STORE).objectStore(STORE).get(key)) : null;
+        }).then(read, function () { database = null; return null; }).then(function (stored) {
+          onDisk = database !== null;
+          return later(local, stored);
         });
       },
 
       save: function (state) {
         var text = JSON.stringify(state);
-        local(function (store) { store.setItem(key, text); });
-        if (base) { waiting = text; write(); } else { tell(); }
+        inLocalStorage(function (storage) { storage.setItem(key, text); });
+        if (database) { waiting = text; write(); } else { tell(); }
       },
 
       /* Promise whether nothing of this form is left here. */
       clear: function () {
         waiting = null;
-        var isGone = local(function (store) { store.removeItem(key); return true; }) || !atHand;
-        if (!base) { return Promise.resolve(isGone); }
-        return changed(base, function (shelf) { shelf.delete(key); })
+        var isGone = inLocalStorage(function (storage) { storage.removeItem(key); return true; }) || !atHand;
+        if (!database) { return Promise.resolve(isGone); }
+        return changed(database, function (store) { store.delete(key); })
           .then(function () { return isGone; }, function () { return false; });
       }
     };

@@ -1,4 +1,4 @@
-/* Starts a form on a screen: its first page, its time, and what was kept of an earlier go. */
+/* Starts an exam on a screen: its first page, its time, and what was kept of an earlier go. */
 "use strict";
 var Guidecoat = window.Guidecoat || {};
 
@@ -32,7 +32,7 @@ var Guidecoat = window.Guidecoat || {};
 
   function say(place, text) { if (place.textContent !== text) { place.textContent = text; } }
 
-  var sitting = {
+  var exam = {
     form: {
       id: main.dataset.formId, label: main.dataset.label, edition: main.dataset.edition,
       minutes: Number(main.dataset.minutes)
@@ -41,8 +41,8 @@ var Guidecoat = window.Guidecoat || {};
     state: fresh(),
 
     keep: function () {
-      sitting.state.turn += 1;
-      store.save(sitting.state);
+      exam.state.turn += 1;
+      store.save(exam.state);
     },
 
     /* Show one step of the way and go to a place in it. */
@@ -57,8 +57,8 @@ var Guidecoat = window.Guidecoat || {};
 
     clear: function () {
       store.clear().then(function (isGone) {
-        sitting.state = fresh();
-        Guidecoat.layAnswers(sitting);
+        exam.state = fresh();
+        Guidecoat.layAnswers(exam);
         showStart(title);
         say(said, isGone ? "Nothing of the last person is left on this page. The next person can start."
           : "The last answers could not be cleared from this device. Tell your instructor.");
@@ -66,25 +66,25 @@ var Guidecoat = window.Guidecoat || {};
     }
   };
 
-  var store = Guidecoat.formStore(sitting.form.id + " " + main.dataset.person, function (what) { say(troubles, NOTES[what]); });
+  var store = Guidecoat.examStore(exam.form.id + " " + main.dataset.person, function (what) { say(troubles, NOTES[what]); });
 
   function tick() {
-    var state = sitting.state, running = document.body.dataset.step === "ask" || document.body.dataset.step === "review";
+    var state = exam.state, running = document.body.dataset.step === "ask" || document.body.dataset.step === "review";
     document.querySelector(".way").hidden = !running;
     if (!running) { return; }
     var left = document.querySelector(".time-left");
-    left.textContent = Guidecoat.timeWords(state.began, Date.now(), sitting.form.minutes);
+    left.textContent = Guidecoat.timeWords(state.began, Date.now(), exam.form.minutes);
     left.hidden = state.hidesTime;
     document.querySelector(".time-hide").textContent = state.hidesTime ? "Show the time" : "Hide the time";
-    var up = Guidecoat.timeIsUp(state.began, Date.now(), sitting.form.minutes);
+    var up = Guidecoat.timeIsUp(state.began, Date.now(), exam.form.minutes);
     say(document.querySelector(".time-up"), up
       ? "The time is up. You can still answer and hand in; the file says how many minutes it took over." : "");
   }
 
   function showStart(place) {
-    if (codeInput) { codeInput.value = sitting.state.person; }
-    document.querySelector(".form-go").textContent = sitting.state.began ? "Go on" : "Start";
-    sitting.show("start", place);
+    if (codeInput) { codeInput.value = exam.state.person; }
+    document.querySelector(".form-go").textContent = exam.state.began ? "Go on" : "Start";
+    exam.show("start", place);
   }
 
   function go() {
@@ -94,36 +94,36 @@ var Guidecoat = window.Guidecoat || {};
       codeInput.setAttribute("aria-invalid", code ? "false" : "true");
       wrong.textContent = code ? "" : "Type the code that your instructor gave you.";
       if (!code) { codeInput.focus(); return; }
-      sitting.state.person = code;
+      exam.state.person = code;
     }
-    sitting.state.began = sitting.state.began || Date.now();
+    exam.state.began = exam.state.began || Date.now();
     say(said, "");
-    Guidecoat.showQuestion(sitting, sitting.state.at);
+    Guidecoat.showQuestion(exam, exam.state.at);
   }
 
   function take(kept) {
     if (!isWhole(kept)) { return false; }
-    sitting.state = Object.assign(fresh(), kept);
-    return sitting.state.began > 0;
+    exam.state = Object.assign(fresh(), kept);
+    return exam.state.began > 0;
   }
 
   function start() {
     document.querySelector(".form-code").addEventListener("submit", function (event) { event.preventDefault(); go(); });
     document.querySelector(".form-first").addEventListener("click", function () { showStart(title); });
     document.querySelector(".time-hide").addEventListener("click", function () {
-      sitting.state.hidesTime = !sitting.state.hidesTime;
-      sitting.keep();
+      exam.state.hidesTime = !exam.state.hidesTime;
+      exam.keep();
       tick();
     });
-    Guidecoat.startFormQuestions(sitting);
-    Guidecoat.startHandIn(sitting);
+    Guidecoat.startExamQuestions(exam);
+    Guidecoat.startHandIn(exam);
     setInterval(tick, TICK);
     store.load().then(function (kept) {
       var goesOn = take(kept);
-      Guidecoat.layAnswers(sitting);
-      if (sitting.state.handed) { Guidecoat.showDone(sitting); }
+      Guidecoat.layAnswers(exam);
+      if (exam.state.handed) { Guidecoat.showDone(exam); }
       else if (goesOn) {
-        Guidecoat.showQuestion(sitting, sitting.state.at);
+        Guidecoat.showQuestion(exam, exam.state.at);
         say(said, "Your answers are still here. Go on where you were.");
       } else { showStart(); }
     });

@@ -20,7 +20,7 @@ var Guidecoat = window.Guidecoat || {};
   }
 
   /* Let the buttons of a section work; `tell` gets a state and a sentence. */
-  Guidecoat.startMoves = function (section, tell) {
+  Guidecoat.startReordering = function (section, tell) {
     Guidecoat.all(section, ".moves").forEach(function (part) { part.hidden = false; });
     Guidecoat.all(section, ".move").forEach(function (button) {
       button.addEventListener("click", function () { move(section, button, tell); });

@@ -12,32 +12,32 @@ var Guidecoat = window.Guidecoat || {};
     return (pick.rank === "due" ? "Due again. " : "") + "Last asked " + Guidecoat.dayWords(Math.min(state.day, Guidecoat.today())) + ".";
   }
 
-  function ask(sitting) {
-    var pick = sitting.picks[sitting.at];
-    var name = "Question " + (sitting.at + 1) + " of " + sitting.picks.length;
+  function ask(session) {
+    var pick = session.picks[session.at];
+    var name = "Question " + (session.at + 1) + " of " + session.picks.length;
     var form = Guidecoat.form(pick.question, name);
-    sitting.name.textContent = name;
-    sitting.why.textContent = why(pick);
-    sitting.stage.textContent = "";
-    sitting.stage.appendChild(form);
+    session.name.textContent = name;
+    session.why.textContent = why(pick);
+    session.stage.textContent = "";
+    session.stage.appendChild(form);
     form.dataset.once = "yes";
     Guidecoat.startQuestion(form);
     var tries = Guidecoat.progress.tries(pick.entry.objective, pick.question.id).length;
     if (tries) { Guidecoat.showVariant(form, tries); }
     all(form, ".another").forEach(function (button) { button.remove(); });
-    sitting.next.hidden = true;
-    form.addEventListener("answered", function (event) { settle(sitting, form, event.detail.right); });
-    sitting.name.focus();
-    sitting.name.scrollIntoView({ block: "start" });
+    session.next.hidden = true;
+    form.addEventListener("answered", function (event) { settle(session, form, event.detail.right); });
+    session.name.focus();
+    session.name.scrollIntoView({ block: "start" });
   }
 
-  function settle(sitting, form, right) {
+  function settle(session, form, right) {
     form.querySelector(".check").hidden = true;
     all(form, ".ask input, .ask select, .ask button").forEach(function (part) { part.disabled = true; });
     if (!right) { form.querySelector(".reasons").open = true; }
-    sitting.right.push(right);
-    sitting.next.hidden = false;
-    sitting.next.textContent = sitting.at + 1 < sitting.picks.length ? "Next question" : "See how it went";
+    session.right.push(right);
+    session.next.hidden = false;
+    session.next.textContent = session.at + 1 < session.picks.length ? "Next question" : "See how it went";
     /* to the feedback, not to the button: a key held down must not skip the reason */
     var box = form.querySelector(".feedback");
     box.tabIndex = -1;
@@ -45,28 +45,28 @@ var Guidecoat = window.Guidecoat || {};
     box.scrollIntoView({ block: "nearest" });
   }
 
-  function step(sitting) {
-    sitting.at += 1;
-    if (sitting.at < sitting.picks.length) { ask(sitting); } else { close(sitting); }
+  function step(session) {
+    session.at += 1;
+    if (session.at < session.picks.length) { ask(session); } else { close(session); }
   }
 
-  function close(sitting) {
-    sitting.part.hidden = true;
-    sitting.stage.textContent = "";
-    sitting.done(sitting.picks.slice(0, sitting.right.length), sitting.right);
+  function close(session) {
+    session.part.hidden = true;
+    session.stage.textContent = "";
+    session.done(session.picks.slice(0, session.right.length), session.right);
   }
 
   /* Ask picks inside a part of the page; `done` gets the picks that were answered, and how. */
-  Guidecoat.sit = function (part, picks, done) {
-    var sitting = {
+  Guidecoat.runCheck = function (part, picks, done) {
+    var session = {
       part: part, picks: picks, at: 0, right: [], done: done,
       name: part.querySelector(".sitting-name"), why: part.querySelector(".sitting-why"),
       stage: part.querySelector(".sitting-stage"), next: part.querySelector(".sitting-next")
     };
     part.hidden = false;
-    sitting.next.onclick = function () { step(sitting); };
-    part.querySelector(".sitting-stop").onclick = function () { close(sitting); };
-    ask(sitting);
+    session.next.onclick = function () { step(session); };
+    part.querySelector(".sitting-stop").onclick = function () { close(session); };
+    ask(session);
   };
 
   function lines(place, heading, entries, index, withLesson) {

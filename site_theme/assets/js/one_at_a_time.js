@@ -27,7 +27,7 @@ var Guidecoat = window.Guidecoat || {};
     return questions.findIndex(function (question) { return "#" + question.id === location.hash; });
   }
 
-  Guidecoat.startLeaves = function (section) {
+  Guidecoat.startOneAtATime = function (section) {
     var bar = section.querySelector(".leaf");
     if (!bar) { return; }
     var group = {

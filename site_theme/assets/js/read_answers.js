@@ -9,7 +9,7 @@ var Guidecoat = window.Guidecoat || {};
     return { form: "chosen", letters: all(section, ".option input:checked").map(function (input) { return input.value; }) };
   }
 
-  Guidecoat.given = {
+  Guidecoat.readAnswer = {
     choice: chosen,
     multiple_response: chosen,
 

@@ -173,5 +173,5 @@ var Guidecoat = window.Guidecoat || {};
     return found;
   }
 
-  Guidecoat.finding = { words: words, stem: stem, indexed: indexed, ask: ask };
+  Guidecoat.searchIndex = { words: words, stem: stem, indexed: indexed, ask: ask };
 })();
