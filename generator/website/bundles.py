@@ -10,6 +10,7 @@ PAPER = "paper"
 SCRIPTS = (
     "type",
     "elements",
+    "days",
     "numbers",
     "unit_words",
     "schedule",
@@ -19,6 +20,8 @@ SCRIPTS = (
     "load_questions",
     "read_answers",
     "reorder_steps",
+    "feedback_words",
+    "feedback",
     "answering",
     "questions",
     "one_at_a_time",
@@ -27,6 +30,7 @@ SCRIPTS = (
     "checks",
     "look_back",
     "print",
+    "keep_panel",
     "start",
     "offline_updates",
 )

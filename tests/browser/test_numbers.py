@@ -22,7 +22,7 @@ WRONG = ("115.999", "118,0001", "118 1/1000", "-117")
 UNREADABLE = {
     "1,170": "Commas and points can be read two ways here",
     "117 g": "117 g measures something else. Give the answer in µm.",
-    "117 spans": "“spans” is not a unit that is known here. Try µm.",
+    "117 spans": "“spans” is not a unit that this page knows. Try µm.",
     "117/0": "That divides by zero",
     "thick": "That cannot be read as one number",
     "117 118": "That cannot be read as one number",
@@ -86,7 +86,7 @@ def test_a_missing_unit_is_asked_for_and_not_counted_where_the_question_wants_it
     phone: Visit,
 ) -> None:
     found = asked_for(phone)
-    assert answered_with_unit(found, "76.2") == "And the unit? Write it behind the number."
+    assert answered_with_unit(found, "76.2") == "Add the unit after the number."
     assert found.page.evaluate("localStorage.length") == 0
     assert answered_with_unit(found, "76.2 µm").startswith("Right.")
 

@@ -84,7 +84,7 @@ def test_unlike_words_stay_apart(phone: Visit) -> None:
 def test_a_slip_of_the_thumb_is_named_and_mended(phone: Visit) -> None:
     page = phone.open("search.html")
     told = look_for(page, "poping solvemt")
-    assert "“solvemt” stands nowhere; taken instead: “solvent”." in told
+    assert "No page has “solvemt”; showing “solvent” instead." in told
     assert "Solvent popping" in titles(page)
 
 
@@ -99,7 +99,7 @@ def test_words_run_together_or_split_are_found(course: Visit) -> None:
 def test_what_stands_nowhere_is_said_with_a_way_on(phone: Visit) -> None:
     page = phone.open("search.html")
     told = look_for(page, "zzzzzz")
-    assert told == "Nothing here has “zzzzzz”. Try one word of it, or look into the glossary."
+    assert told == "Nothing here has “zzzzzz”. Try one word of it, or look in the glossary."
     assert titles(page) == []
 
 

@@ -1,21 +1,17 @@
 /* Answers to the questions of a form: taking them, putting them back, and what is still open.
    No answer is judged here; the page does not know what is right. */
 "use strict";
-var Guidecoat = window.Guidecoat || {};
 
-(function () {
-  var all = Guidecoat.all;
+(() => {
+  const { all } = Guidecoat;
 
   /* Texts are pasted from anywhere: what nobody can type becomes a space. With the flag u the
      second part finds halves of characters only. */
-  Guidecoat.typable = function (text) {
-    return text.replace(/[\x00-\x08\x0b\x0c\x0e-\x1f\x7f-\x9f]|[\ud800-\udfff]/gu, " ");
-  };
+  Guidecoat.typable = (text) => text.replace(/[\x00-\x08\x0b\x0c\x0e-\x1f\x7f-\x9f]|[\ud800-\udfff]/gu, " ");
 
-  /* A code on one line, without signs that cannot be seen. */
-  Guidecoat.codeOf = function (text) {
-    return Guidecoat.typable(text).replace(/[\p{Cf}\p{Zl}\p{Zp}]/gu, " ").replace(/\s+/g, " ").trim();
-  };
+  /* A code on one line, without characters that cannot be seen. */
+  Guidecoat.codeOf = (text) => Guidecoat.typable(text).replace(/[\p{Cf}\p{Zl}\p{Zp}]/gu, " ")
+    .replace(/\s+/g, " ").trim();
 
   function kindOf(section) { return section.dataset.kind; }
 
@@ -26,7 +22,7 @@ var Guidecoat = window.Guidecoat || {};
 
   function withoutGaps(answer) {
     if (answer.form === "matched") {
-      Object.keys(answer.answers).forEach(function (number) {
+      Object.keys(answer.answers).forEach((number) => {
         if (!answer.answers[number]) { delete answer.answers[number]; }
       });
     }
@@ -34,59 +30,58 @@ var Guidecoat = window.Guidecoat || {};
   }
 
   /* Give what stands in a question: an answer, the text of a written one, or null. */
-  Guidecoat.takeAnswer = function (section) {
+  Guidecoat.takeAnswer = (section) => {
     if (kindOf(section) === "written") {
-      var text = Guidecoat.typable(section.querySelector("textarea").value);
+      const text = Guidecoat.typable(section.querySelector("textarea").value);
       return text.trim() ? text : null;
     }
-    var answer = withoutGaps(Guidecoat.readAnswer[kindOf(section)](section));
+    const answer = withoutGaps(Guidecoat.readAnswer[kindOf(section)](section));
     if (answer.form === "typed") { answer.text = Guidecoat.typable(answer.text); }
     return isEmpty(answer) ? null : answer;
   };
 
-  var put = {
-    choice: function (section, answer) {
-      var letters = answer ? answer.letters : [];
-      all(section, ".option input").forEach(function (input) { input.checked = letters.indexOf(input.value) >= 0; });
+  const put = {
+    choice(section, answer) {
+      const letters = answer ? answer.letters : [];
+      all(section, ".option input").forEach((input) => { input.checked = letters.includes(input.value); });
     },
 
-    order: function (section, answer) {
-      var list = section.querySelector(".steps-to-order");
-      var steps = all(list, "li");
-      var letters = answer ? answer.letters : steps.map(function (step) { return step.dataset.letter; }).sort();
-      letters.forEach(function (letter) {
-        var step = steps.find(function (one) { return one.dataset.letter === letter; });
+    order(section, answer) {
+      const list = section.querySelector(".steps-to-order");
+      const steps = all(list, "li");
+      const letters = answer ? answer.letters : steps.map((step) => step.dataset.letter).sort();
+      letters.forEach((letter) => {
+        const step = steps.find((one) => one.dataset.letter === letter);
         if (step) { list.appendChild(step); }
       });
     },
 
-    match: function (section, answer) {
-      all(section, ".pair").forEach(function (pair) {
+    match(section, answer) {
+      all(section, ".pair").forEach((pair) => {
         pair.querySelector("select").value = answer && answer.answers[pair.dataset.number] || "";
       });
     },
 
-    numeric: function (section, answer) { section.querySelector(".number").value = answer ? answer.text : ""; },
+    numeric(section, answer) { section.querySelector(".number").value = answer ? answer.text : ""; },
 
-    written: function (section, answer) { section.querySelector("textarea").value = answer || ""; }
+    written(section, answer) { section.querySelector("textarea").value = answer || ""; }
   };
   put.multiple_response = put.choice;
 
   /* Show a kept answer, or the untouched question. */
-  Guidecoat.putBack = function (section, answer) { put[kindOf(section)](section, answer); };
+  Guidecoat.putBack = (section, answer) => { put[kindOf(section)](section, answer); };
 
   /* Say what is still open in a question, or nothing. */
-  Guidecoat.stillOpen = function (section, answer) {
+  Guidecoat.stillOpen = (section, answer) => {
     if (!answer) { return "not answered"; }
     if (answer.form === "matched") {
-      var open = all(section, ".pair").length - Object.keys(answer.answers).length;
+      const open = all(section, ".pair").length - Object.keys(answer.answers).length;
       return open ? Guidecoat.counted(open, "pair is", "pairs are") + " still open" : "";
     }
     return answer.form === "typed" && Guidecoat.readNumber(answer.text).problem ? "the number cannot be read" : "";
   };
 
   /* Say why a typed number cannot be read, or nothing. */
-  Guidecoat.numberProblem = function (answer) {
-    return answer && answer.form === "typed" && Guidecoat.readNumber(answer.text).problem || "";
-  };
+  Guidecoat.numberProblem = (answer) =>
+    answer && answer.form === "typed" && Guidecoat.readNumber(answer.text).problem || "";
 })();

@@ -1,20 +1,19 @@
 /* Starts an exam on a screen: its first page, its time, and what was kept of an earlier go. */
 "use strict";
-var Guidecoat = window.Guidecoat || {};
 
-(function () {
-  var TICK = 5000;
-  var STEPS = { start: ".form-start", ask: ".form-ask", review: ".form-review", done: ".form-done" };
-  var NOTES = {
+(() => {
+  const TICK = 5000;
+  const STEPS = { start: ".form-start", ask: ".form-ask", review: ".form-review", done: ".form-done" };
+  const NOTES = {
     kept: "",
     refused: "This device does not keep your answers. Do not close or reload this page before you have handed in.",
     elsewhere: "This form is open in another window too. Go on in one of them only."
   };
-  var main = document.querySelector("main");
-  var title = document.querySelector("h1");
-  var codeInput = document.querySelector(".code-input");
-  var troubles = document.querySelector(".store-note");
-  var said = document.querySelector(".form-said");
+  const main = document.querySelector("main");
+  const title = document.querySelector("h1");
+  const codeInput = document.querySelector(".code-input");
+  const troubles = document.querySelector(".store-note");
+  const said = document.querySelector(".form-said");
 
   function fresh() {
     return {
@@ -32,7 +31,7 @@ var Guidecoat = window.Guidecoat || {};
 
   function say(place, text) { if (place.textContent !== text) { place.textContent = text; } }
 
-  var exam = {
+  const exam = {
     form: {
       id: main.dataset.formId, label: main.dataset.label, edition: main.dataset.edition,
       minutes: Number(main.dataset.minutes)
@@ -40,14 +39,14 @@ var Guidecoat = window.Guidecoat || {};
     questions: Guidecoat.all(document, ".question"),
     state: fresh(),
 
-    keep: function () {
+    keep() {
       exam.state.turn += 1;
       store.save(exam.state);
     },
 
     /* Show one step of the way and go to a place in it. */
-    show: function (step, place) {
-      Object.keys(STEPS).forEach(function (name) { document.querySelector(STEPS[name]).hidden = name !== step; });
+    show(step, place) {
+      Object.keys(STEPS).forEach((name) => { document.querySelector(STEPS[name]).hidden = name !== step; });
       document.body.dataset.step = step;
       tick();
       if (!place) { return; }
@@ -55,8 +54,10 @@ var Guidecoat = window.Guidecoat || {};
       window.scrollTo(0, 0);
     },
 
-    clear: function () {
-      store.clear().then(function (isGone) {
+    review() { Guidecoat.review(exam); },
+
+    clear() {
+      store.clear().then((isGone) => {
         exam.state = fresh();
         Guidecoat.layAnswers(exam);
         showStart(title);
@@ -66,17 +67,20 @@ var Guidecoat = window.Guidecoat || {};
     }
   };
 
-  var store = Guidecoat.examStore(exam.form.id + " " + main.dataset.person, function (what) { say(troubles, NOTES[what]); });
+  const store = Guidecoat.examStore(exam.form.id + " " + main.dataset.person, (what) => {
+    say(troubles, NOTES[what]);
+  });
 
   function tick() {
-    var state = exam.state, running = document.body.dataset.step === "ask" || document.body.dataset.step === "review";
+    const state = exam.state;
+    const running = ["ask", "review"].includes(document.body.dataset.step);
     document.querySelector(".way").hidden = !running;
     if (!running) { return; }
-    var left = document.querySelector(".time-left");
+    const left = document.querySelector(".time-left");
     left.textContent = Guidecoat.timeWords(state.began, Date.now(), exam.form.minutes);
     left.hidden = state.hidesTime;
     document.querySelector(".time-hide").textContent = state.hidesTime ? "Show the time" : "Hide the time";
-    var up = Guidecoat.timeIsUp(state.began, Date.now(), exam.form.minutes);
+    const up = Guidecoat.timeIsUp(state.began, Date.now(), exam.form.minutes);
     say(document.querySelector(".time-up"), up
       ? "The time is up. You can still answer and hand in; the file says how many minutes it took over." : "");
   }
@@ -88,9 +92,9 @@ var Guidecoat = window.Guidecoat || {};
   }
 
   function go() {
-    var wrong = document.querySelector(".code-wrong");
+    const wrong = document.querySelector(".code-wrong");
     if (codeInput) {
-      var code = Guidecoat.codeOf(codeInput.value);
+      const code = Guidecoat.codeOf(codeInput.value);
       codeInput.setAttribute("aria-invalid", code ? "false" : "true");
       wrong.textContent = code ? "" : "Type the code that your instructor gave you.";
       if (!code) { codeInput.focus(); return; }
@@ -108,9 +112,9 @@ var Guidecoat = window.Guidecoat || {};
   }
 
   function start() {
-    document.querySelector(".form-code").addEventListener("submit", function (event) { event.preventDefault(); go(); });
-    document.querySelector(".form-first").addEventListener("click", function () { showStart(title); });
-    document.querySelector(".time-hide").addEventListener("click", function () {
+    document.querySelector(".form-code").addEventListener("submit", (event) => { event.preventDefault(); go(); });
+    document.querySelector(".form-first").addEventListener("click", () => { showStart(title); });
+    document.querySelector(".time-hide").addEventListener("click", () => {
       exam.state.hidesTime = !exam.state.hidesTime;
       exam.keep();
       tick();
@@ -118,8 +122,8 @@ var Guidecoat = window.Guidecoat || {};
     Guidecoat.startExamQuestions(exam);
     Guidecoat.startHandIn(exam);
     setInterval(tick, TICK);
-    store.load().then(function (kept) {
-      var goesOn = take(kept);
+    store.load().then((kept) => {
+      const goesOn = take(kept);
       Guidecoat.layAnswers(exam);
       if (exam.state.handed) { Guidecoat.showDone(exam); }
       else if (goesOn) {

@@ -2,45 +2,46 @@
    key is pressed, and in one that says when they are on the disk, so that a flat battery takes
    nothing. Either one alone will do. */
 "use strict";
-var Guidecoat = window.Guidecoat || {};
 
-(function () {
-  var PREFIX = "guidecoat-form ", DATABASE = "guidecoat-forms", STORE = "forms";
-  var LONGEST_WAIT = 2000;
+(() => {
+  const PREFIX = "guidecoat-form ";
+  const DATABASE = "guidecoat-forms";
+  const STORE = "forms";
+  const LONGEST_WAIT = 2000;
 
   function asked(request) {
-    return new Promise(function (done, failed) {
-      request.onsuccess = function () { done(request.result); };
-      request.onerror = request.onblocked = function () { failed(request.error); };
+    return new Promise((done, failed) => {
+      request.onsuccess = () => { done(request.result); };
+      request.onerror = request.onblocked = () => { failed(request.error); };
     });
   }
 
   /* Promise the database, or null where the device has none or does not answer in time. */
   function opened() {
-    var late = new Promise(function (done) { setTimeout(done, LONGEST_WAIT, null); });
-    var open = new Promise(function (done) {
-      var request = indexedDB.open(DATABASE, 1);
-      request.onupgradeneeded = function () { request.result.createObjectStore(STORE); };
-      asked(request).then(done, function () { done(null); });
-    }).catch(function () { return null; });
+    const late = new Promise((done) => { setTimeout(done, LONGEST_WAIT, null); });
+    const open = new Promise((done) => {
+      const request = indexedDB.open(DATABASE, 1);
+      request.onupgradeneeded = () => { request.result.createObjectStore(STORE); };
+      asked(request).then(done, () => { done(null); });
+    }).catch(() => null);
     return Promise.race([open, late]);
   }
 
   /* Do one thing in the database and promise that it is on the disk. */
   function changed(database, action) {
-    return new Promise(function (done, failed) {
-      var transaction = database.transaction(STORE, "readwrite", { durability: "strict" });
+    return new Promise((done, failed) => {
+      const transaction = database.transaction(STORE, "readwrite", { durability: "strict" });
       action(transaction.objectStore(STORE));
-      transaction.oncomplete = function () { done(); };
-      transaction.onerror = transaction.onabort = function () { failed(transaction.error); };
+      transaction.oncomplete = () => { done(); };
+      transaction.onerror = transaction.onabort = () => { failed(transaction.error); };
     });
   }
 
   function read(text) {
     try {
-      var found = JSON.parse(text);
+      const found = JSON.parse(text);
       return found && typeof found === "object" && Number.isInteger(found.turn) ? found : null;
-    } catch (error) {
+    } catch {
       return null;
     }
   }
@@ -50,18 +51,23 @@ var Guidecoat = window.Guidecoat || {};
     return other.turn > one.turn ? other : one;
   }
 
-  /* `name` is the form's id and its person; `onChange` hears whether answers are kept, and "elsewhere"
-     when another window has changed them. */
-  Guidecoat.examStore = function (name, onChange) {
-    var key = PREFIX + name;
-    var database = null, atHand = false, onDisk = false, waiting = null, busy = false, said = "kept";
+  /* `name` is the form's id and its person; `onChange` hears whether answers are kept, and
+     "elsewhere" when another window has changed them. */
+  Guidecoat.examStore = (name, onChange) => {
+    const key = PREFIX + name;
+    let database = null;
+    let waiting = null;
+    let atHand = false;
+    let onDisk = false;
+    let busy = false;
+    let said = "kept";
 
     function inLocalStorage(action) {
       try {
-        var found = action(window.localStorage);
+        const found = action(window.localStorage);
         atHand = true;
         return found;
-      } catch (error) {
+      } catch {
         atHand = false;
         return null;
       }
@@ -69,51 +75,51 @@ var Guidecoat = window.Guidecoat || {};
 
     /* Heard only when it changes, so that nothing else that is said is wiped. */
     function tell() {
-      var now = atHand || onDisk ? "kept" : "refused";
+      const now = atHand || onDisk ? "kept" : "refused";
       if (now !== said) { said = now; onChange(now); }
     }
 
     /* One change at a time; of those that come meanwhile only the last one counts. */
     function write() {
       if (busy || waiting === null) { return; }
-      var text = waiting;
+      const text = waiting;
       busy = true;
       waiting = null;
-      changed(database, function (store) { store.put(text, key); })
-        .then(function () { onDisk = true; }, function () { onDisk = false; })
-        .then(function () { busy = false; tell(); write(); });
+      changed(database, (store) => { store.put(text, key); })
+        .then(() => { onDisk = true; }, () => { onDisk = false; })
+        .then(() => { busy = false; tell(); write(); });
     }
 
-    window.addEventListener("storage", function (event) {
+    window.addEventListener("storage", (event) => {
       if (event.key === key && event.newValue) { onChange("elsewhere"); }
     });
 
     return {
       /* Promise what was kept last, or null. */
-      load: function () {
-        var local = inLocalStorage(function (storage) { return read(storage.getItem(key)); });
-        return opened().then(function (found) {
+      load() {
+        const local = inLocalStorage((storage) => read(storage.getItem(key)));
+        return opened().then((found) => {
           database = found;
           return database ? asked(database.transaction(STORE).objectStore(STORE).get(key)) : null;
-        }).then(read, function () { database = null; return null; }).then(function (stored) {
+        }).then(read, () => { database = null; return null; }).then((stored) => {
           onDisk = database !== null;
           return later(local, stored);
         });
       },
 
-      save: function (state) {
-        var text = JSON.stringify(state);
-        inLocalStorage(function (storage) { storage.setItem(key, text); });
+      save(state) {
+        const text = JSON.stringify(state);
+        inLocalStorage((storage) => { storage.setItem(key, text); });
         if (database) { waiting = text; write(); } else { tell(); }
       },
 
       /* Promise whether nothing of this form is left here. */
-      clear: function () {
+      clear() {
         waiting = null;
-        var isGone = inLocalStorage(function (storage) { storage.removeItem(key); return true; }) || !atHand;
+        const isGone = inLocalStorage((storage) => { storage.removeItem(key); return true; }) || !atHand;
         if (!database) { return Promise.resolve(isGone); }
-        return changed(database, function (store) { store.delete(key); })
-          .then(function () { return isGone; }, function () { return false; });
+        return changed(database, (store) => { store.delete(key); })
+          .then(() => isGone, () => false);
       }
     };
   };
