@@ -70,7 +70,7 @@
     all(section, ".keep-order").forEach((button) => {
       button.addEventListener("click", () => {
         take();
-        tell(section, "moved", "Your order is kept.");
+        tell(section, "moved", "Your order has been saved.");
         section.querySelector(".question-name").focus();
       });
     });

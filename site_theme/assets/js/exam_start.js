@@ -61,7 +61,7 @@
         exam.state = fresh();
         Guidecoat.layAnswers(exam);
         showStart(title);
-        say(said, isGone ? "Nothing of the last person is left on this page. The next person can start."
+        say(said, isGone ? "The last person's answers are gone. The next person can start."
           : "The last answers could not be cleared from this device. Tell your instructor.");
       });
     }

@@ -68,7 +68,7 @@
       Guidecoat.progress.setNeed(null);
       showNeed(form);
       input.focus();
-      Guidecoat.tell("No date is kept now.");
+      Guidecoat.tell("Your date has been removed.");
     });
   };
 })();

@@ -14,7 +14,7 @@
     const tell = line.querySelector(".check-note");
     Guidecoat.part(Guidecoat.partOf(entry, mistake.item)).then((questions) => {
       const question = questions.find((one) => one.id === mistake.item);
-      if (!question) { tell.textContent = "This question is no longer among those asked here."; return; }
+      if (!question) { tell.textContent = "This question is no longer in the course."; return; }
       const form = Guidecoat.form(question, "Once more");
       line.querySelector("button").remove();
       line.appendChild(form);

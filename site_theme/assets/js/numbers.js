@@ -41,7 +41,7 @@
   function whyNot(number) {
     if (/[.,].*[.,]|^[1-9][0-9]{0,2},[0-9]{3}$/.test(number)) {
       return "Commas and points can be read two ways here. " +
-        "Write the number without a thousands mark, such as 1234.5.";
+        "Write the number without a comma for thousands, such as 1234.5.";
     }
     if (/\/ ?0+$/.test(number)) { return "That divides by zero. Write another number."; }
     return "That cannot be read as one number. Write it like 12.5, 12,5, 3/4 or 1 1/2.";

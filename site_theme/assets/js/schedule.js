@@ -1,4 +1,4 @@
-/* When an objective comes round again. Its half-life is the days after which half would be gone;
+/* When an objective comes up again. Its half-life is the days after which half would be gone;
    only right and wrong first tries move it, and it is asked again when recall would fall to 85 %. */
 "use strict";
 
