@@ -9,10 +9,11 @@ from random import Random
 from typing import Any
 
 from generator.marking import mark_response, response_as_plain, response_from_plain
-from generator.marking.typed_number import read_typed
-from generator.website import bundles, sitting
-from generator.website.question_html import marking_data
-from generator.website.units_script import units_script
+from generator.marking.answers.typed_number import read_typed
+from generator.website.context import bundles
+from generator.website.exam import exam_page as sitting
+from generator.website.pages.units_script import units_script
+from generator.website.questions.question_html import marking_data
 from tests.marking.vectors import marking_vectors
 
 NUMBERS = ("0", "7", "12", "1234", "000", "")
@@ -66,7 +67,7 @@ def _vector(question: dict[str, Any], answer: Any, share: Fraction) -> dict[str,
 
 
 def _numbers() -> Iterator[dict[str, Any]]:
-    """Give texts as they are typed, with what the marker of papers reads in them, or None."""
+    """Return texts as they are typed, with what the marker of papers reads in them, or None."""
     chance = Random(1)
     texts = ["".join(parts) for parts in product(BEFORE, NUMBERS, MIDDLES, BEHIND)]
     texts += ["".join(chance.choices(ALPHABET, k=1 + at % 9)) for at in range(RANDOM_TEXTS)]
