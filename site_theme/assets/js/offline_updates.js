@@ -2,50 +2,37 @@
    Nothing changes under a learner's hands: the new edition comes in when its button is pressed. */
 "use strict";
 
-(function () {
-  var worker = document.querySelector('meta[name="offline"]');
-  var overHttp = location.protocol.indexOf("http") === 0;
+(() => {
+  const { element, button } = Guidecoat;
+  const worker = document.querySelector('meta[name="offline"]');
+  const overHttp = location.protocol.startsWith("http");
 
   /* From a memory stick there is nothing to install, and the browser would only complain. */
   if (!overHttp) {
-    document.querySelectorAll('link[rel="manifest"]').forEach(function (link) { link.remove(); });
+    document.querySelectorAll('link[rel="manifest"]').forEach((link) => { link.remove(); });
   }
   if (!overHttp || !("serviceWorker" in navigator)) { return; }
 
-  function say(place, text) {
-    var line = document.createElement("p");
-    line.textContent = text;
-    place.appendChild(line);
-    return line;
-  }
-
-  function button(place, text, className, press) {
-    var made = document.createElement("button");
-    made.type = "button";
-    made.className = className;
-    made.textContent = text;
-    made.addEventListener("click", press);
-    place.appendChild(made);
-  }
+  function say(place, text) { place.appendChild(element("p", "", text)); }
 
   function use(registration) {
     if (!registration.waiting) { location.reload(); return; }
-    navigator.serviceWorker.addEventListener("controllerchange", function () { location.reload(); });
+    navigator.serviceWorker.addEventListener("controllerchange", () => { location.reload(); });
     registration.waiting.postMessage("use this edition");
   }
 
   function announce(registration) {
-    var place = document.querySelector(".edition");
+    const place = document.querySelector(".edition");
     if (place.firstChild) { return; }
-    var box = document.createElement("div");
-    box.className = "edition-box";
+    const box = element("div", "edition-box");
     say(box, "There is a new edition of this course. Finish what you are doing first: " +
-      "the page loads anew. Your panel stays as it is.");
-    button(box, "Use the new edition", "", function () { use(registration); });
-    button(box, "Later", "plain", function () {
-      place.textContent = "";
-      document.documentElement.classList.remove("has-edition-box");
-    });
+      "the page will reload. Your panel stays as it is.");
+    box.append(
+      button("", "Use the new edition", () => { use(registration); }),
+      button("plain", "Later", () => {
+        place.textContent = "";
+        document.documentElement.classList.remove("has-edition-box");
+      }));
     place.appendChild(box);
     document.documentElement.classList.add("has-edition-box");
   }
@@ -58,15 +45,15 @@
     /* One that never got as far as waiting was not stored: no room, or the network went away. */
     function missed(coming) {
       if (coming.state !== "redundant" || !navigator.serviceWorker.controller) { return; }
-      var place = document.querySelector(".kept");
+      const place = document.querySelector(".kept");
       place.textContent = "";
       say(place, "A newer edition could not be stored on this device. What you read here is the " +
         "earlier one: make some room, then open the course again.");
     }
     function follow(coming) {
       if (!coming) { return; }
-      var stored = false;
-      coming.addEventListener("statechange", function () {
+      let stored = false;
+      coming.addEventListener("statechange", () => {
         look();
         stored = stored || coming.state === "installed";
         if (!stored) { missed(coming); }
@@ -74,25 +61,25 @@
     }
     look();
     follow(registration.installing);
-    registration.addEventListener("updatefound", function () { follow(registration.installing); });
-    document.addEventListener("visibilitychange", function () {
-      if (!document.hidden) { registration.update().catch(function () {}); }
+    registration.addEventListener("updatefound", () => { follow(registration.installing); });
+    document.addEventListener("visibilitychange", () => {
+      if (!document.hidden) { registration.update().catch(() => {}); }
     });
   }
 
   function unregisterAll() {
-    navigator.serviceWorker.getRegistrations().then(function (found) {
-      found.forEach(function (registration) { registration.unregister(); });
-    }).catch(function () {});
+    navigator.serviceWorker.getRegistrations().then((found) => {
+      found.forEach((registration) => { registration.unregister(); });
+    }).catch(() => {});
   }
 
   /* A live preview names no worker and must not be kept. */
-  window.addEventListener("load", function () {
+  window.addEventListener("load", () => {
     if (!worker) { return; }
     if (!worker.content) { unregisterAll(); return; }
-    navigator.serviceWorker.register(worker.content).then(watch).catch(function () {});
-    navigator.serviceWorker.ready.then(function () {
-      var place = document.querySelector(".kept");
+    navigator.serviceWorker.register(worker.content).then(watch).catch(() => {});
+    navigator.serviceWorker.ready.then(() => {
+      const place = document.querySelector(".kept");
       if (!place.firstChild) { say(place, "Kept on this device: the course opens without a network."); }
     });
   });
