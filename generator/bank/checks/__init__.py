@@ -5,6 +5,7 @@ file here.
 """
 
 from collections.abc import Mapping
+from pathlib import Path
 
 from generator.bank.bank import Bank
 from generator.bank.checks import (
@@ -32,6 +33,7 @@ from generator.bank.checks.honesty import is_from_memory
 from generator.bank.checks.lessons import shown_figures
 from generator.bank.checks.options import normal
 from generator.bank.checks.rule import Rule
+from generator.bank.loader import load_bank
 from generator.diagnostics import Problem, sorted_problems
 
 _FILES = (
@@ -64,4 +66,17 @@ def check_bank(bank: Bank) -> tuple[Problem, ...]:
     return sorted_problems(problem for look in looks for problem in look(bank))
 
 
-__all__ = ["RULES", "Rule", "check_bank", "is_from_memory", "normal", "shown_figures"]
+def checked_bank(folder: Path, lessons: Path) -> tuple[Bank | None, tuple[Problem, ...]]:
+    """Return the bank of a folder with every problem of reading and of the rules.
+
+    Every way in takes the bank from here: `check`, `serve`, a build, an issue. Rules look only at
+    what could be read, so a broken record is reported once.
+
+    lessons  the folder of the course's lessons, which some rules look into
+    """
+    bank, problems = load_bank(folder, lessons)
+    found = check_bank(bank) if bank else ()
+    return bank, sorted_problems((*problems, *found))
+
+
+__all__ = ["RULES", "Rule", "check_bank", "checked_bank", "is_from_memory", "normal", "shown_figures"]
