@@ -7,8 +7,8 @@ from generator.bank import Bank, Entry
 from generator.bank.models import NumericItem
 from generator.bank.record_reading import read_record
 from generator.bank.yaml_source import read_yaml
-from generator.command_line.project import Project
-from generator.command_line.whole_project import whole_project
+from generator.workflows.project.loading import Project
+from generator.workflows.checking.whole_project import whole_project
 from generator.diagnostics import Place, Problem
 
 SMALL_PROJECT = Path(__file__).parent / "small_project"

@@ -5,7 +5,7 @@ from pathlib import Path
 
 import pytest
 
-from generator.command_line.project import Project, bank_hash
+from generator.workflows.project.loading import Project, bank_hash
 from generator.records import open_records
 from generator.records.issues.issued_before import all_issues
 from generator.records.issues.issues import exposure, issue_of

@@ -1,0 +1,82 @@
+"""`guidecoat records people`."""
+
+from collections.abc import Iterable
+from dataclasses import replace
+from pathlib import Path
+
+import click
+
+from generator.command_line.terminal.clock import now
+from generator.command_line.terminal.open_records import records_here
+from generator.command_line.papers.rosters import one_person, people_of
+from generator.records import Person, Records
+from generator.records.people import ROLES, add_people, all_people, amend_person
+
+
+@click.command()
+@click.option(
+    "--add",
+    "roster",
+    type=click.Path(exists=True, dir_okay=False, path_type=Path),
+    help="A table with the column code, and name where wanted.",
+)
+@click.option("--person", "code", help="One person to add, or to correct with --reason.")
+@click.option("--name", help="Name of that person.")
+@click.option("--role", type=click.Choice(ROLES), help="Role of those added; learner if not said.")
+@click.option("--reason", help="Why a name or role that is there is corrected; it is kept.")
+@click.option("--list", "listed", is_flag=True, help="List codes and roles.")
+@click.option("--names", is_flag=True, help="List names as well.")
+def people(
+    roster: Path | None,
+    code: str | None,
+    name: str | None,
+    role: str | None,
+    reason: str | None,
+    listed: bool,
+    names: bool,
+) -> None:
+    """Add people from a table or one by one, correct a name or a role, or list who is there.
+
+    Example: guidecoat records people --add roster.csv
+
+    One person without a table: --person "Apprentice 04" --name "..." and --role where it is not a
+    learner. Observers, and the trainer on a certificate, have the role trainer or lead. People who
+    are there already stay as they are, unless you correct one: --person, what is right, --reason.
+    """
+    if code is None and (name is not None or reason is not None):
+        raise click.UsageError("--name and --reason are about one person: say --person as well")
+    if roster is None and code is None and not listed and not names:
+        raise click.UsageError("say --add with a table, --person with a code, or --list")
+    if roster is not None and code is not None:
+        raise click.UsageError("say --add for a table or --person for one person, not both")
+    added = people_of(roster) if roster else ()
+    if code is not None and (reason is None or name):
+        # a corrected name is looked at in the same way as a new one
+        person = one_person(code, name or "")
+        added = () if reason is not None else (person,)
+    with records_here() as (connection, _):
+        if code is not None and reason is not None:
+            amend_person(connection, code, name, role, reason, now())
+            click.echo(f"'{code}' is corrected; what it was stays in the records")
+        elif added:
+            _add(connection, [replace(person, role=role or "learner") for person in added])
+        if listed or names:
+            for person in all_people(connection):
+                cells = (person.code, person.role, *((person.name,) if names else ()))
+                click.echo("\t".join(cells))
+
+
+def _add(connection: Records, added: Iterable[Person]) -> None:
+    people = tuple(added)
+    new = add_people(connection, people, now())
+    click.echo(f"{new} added, {len(people) - new} there already")
+    known = {person.code: person for person in all_people(connection)}
+    for person in people:
+        there = known[person.code]
+        if (person.name and person.name != there.name) or person.role != there.role:
+            click.echo(
+                f"'{person.code}' has another name or role in the records and keeps it; to "
+                f'correct it: guidecoat records people --person "{person.code}" --name ... '
+                "--role ... --reason ...",
+                err=True,
+            )

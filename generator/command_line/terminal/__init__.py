@@ -1,0 +1,1 @@
+"""What every command needs at the terminal: opening, asking, days, showing what was refused."""

@@ -1,0 +1,1 @@
+"""What an instructor does: taking_in."""
