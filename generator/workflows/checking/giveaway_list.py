@@ -1,14 +1,20 @@
 """Writing the bank's list of questions that give one another away."""
 
-from generator.workflows.project.loading import Project, sound_bank
-from generator.workflows.files.writing import write_files
+from pathlib import Path
+
 from generator.questions import askables
 from generator.questions.giveaways import FILE, list_text
+from generator.workflows.files import write_files
+from generator.workflows.project import Project, sound_bank
+from generator.workflows.refusals import Refused
 
 
-def write_list(project: Project) -> None:
-    """Write the list anew and keep what was cleared; stops where the bank has errors."""
+def write_giveaways(project: Project) -> Path | Refused:
+    """Write the list anew, keep what was cleared, and return its path; a bank with errors stays."""
     bank = sound_bank(project)
+    if isinstance(bank, Refused):
+        return bank
     path = project.bank / FILE
     old = path.read_text("utf-8") if path.exists() else ""
     write_files(project.bank, {FILE: list_text(bank, askables(bank), old).encode("utf-8")})
+    return path

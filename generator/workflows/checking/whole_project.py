@@ -4,10 +4,11 @@ from collections.abc import Iterator
 from pathlib import Path
 
 from generator.bank import Bank, ScalarNode, written_texts
-from generator.workflows.checking.fillable_plans import blueprint_problems
-from generator.workflows.project.loading import Project, read_and_check
 from generator.diagnostics import Place, Problem, sorted_problems
 from generator.printing import PrintingRefused, unsettable
+from generator.workflows.checking.fillable_plans import blueprint_problems
+from generator.workflows.project import Project
+from generator.workflows.project.loading import read_and_check
 
 
 def whole_project(project: Project) -> tuple[Bank | None, tuple[Problem, ...]]:
@@ -25,7 +26,7 @@ def _of_files(project: Project) -> Iterator[Problem]:
     from generator.website.figures import drawing_problems
     from generator.website.offline import stray_files
 
-    yield from settings_problems(project.root / "mkdocs.yml")
+    yield from settings_problems(project.settings)
     yield from stray_files(project.course, project.theme)
     yield from drawing_problems(project.course)
 

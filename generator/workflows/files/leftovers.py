@@ -2,7 +2,6 @@
 
 import os
 import shutil
-import time
 from collections.abc import Iterator
 from pathlib import Path
 
@@ -30,8 +29,12 @@ def put_back(folder: Path, inside: str) -> None:
             return
 
 
-def clear_away(folder: Path) -> None:
-    """Take out of a folder what was left there more than an hour ago."""
+def clear_away(folder: Path, newest: Path) -> None:
+    """Take out of a folder what was left there more than an hour before something newer was made.
+
+    newest  what was made just now; its time is the disk's own, so no clock is asked
+    """
+    made = newest.lstat().st_mtime
     for place in leftovers(folder):
-        if time.time() - place.lstat().st_mtime > AN_HOUR and not place.is_symlink():
+        if made - place.lstat().st_mtime > AN_HOUR and not place.is_symlink():
             shutil.rmtree(place, ignore_errors=True)

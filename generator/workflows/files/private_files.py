@@ -21,10 +21,10 @@ def write_private_files(folder: Path, files: Iterable[tuple[str, bytes]]) -> tup
     They are moved into the folder once the last one is written; on failure none of them is there.
     """
     folder.mkdir(mode=OWNER_FOLDER, parents=True, exist_ok=True)
-    clear_away(folder)
     names = []
     # inside the folder, as the one above it may belong to somebody else
     with tempfile.TemporaryDirectory(dir=folder, prefix=UNFINISHED) as temporary:
+        clear_away(folder, Path(temporary))
         for name, data in files:
             make_private(Path(temporary) / name)
             (Path(temporary) / name).write_bytes(data)
@@ -39,9 +39,9 @@ def write_private_folder(folder: Path, contents: Mapping[str, bytes]) -> None:
     if folder.exists() and (not folder.is_dir() or any(folder.iterdir())):
         raise FileExistsError(17, "there already and not empty; name a new folder", str(folder))
     folder.parent.mkdir(parents=True, exist_ok=True)
-    clear_away(folder.parent)
     # made by mkdtemp, so that nobody else can look in while it is filled
     unfinished = Path(tempfile.mkdtemp(dir=folder.parent, prefix=UNFINISHED))
+    clear_away(folder.parent, unfinished)
     try:
         for name, data in contents.items():
             make_private(unfinished / name)

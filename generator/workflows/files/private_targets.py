@@ -2,9 +2,8 @@
 
 from pathlib import Path
 
-from generator.workflows.project.loading import Project
-from generator.command_line.terminal.open_records import records_folder
 from generator.records import RecordsRefused
+from generator.workflows.project import Project
 
 
 def off_the_site(project: Project, target: Path) -> Path:
@@ -26,7 +25,7 @@ def new_file(project: Project, target: Path) -> Path:
     off_the_site(project, target)
     if target.exists() or target.is_symlink():
         raise RecordsRefused(f"'{target.as_posix()}' is there already; give another name")
-    if _lies_in(target, records_folder(project)):
+    if _lies_in(target, project.records):
         raise RecordsRefused(
             f"'{target.as_posix()}' lies among the records themselves; write it somewhere else"
         )

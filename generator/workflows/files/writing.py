@@ -14,8 +14,8 @@ _ASIDE = "site"
 def write_files(folder: Path, contents: Mapping[str, bytes]) -> tuple[Path, ...]:
     """Write files into a folder, each replaced in one step; nothing is left half-written."""
     folder.mkdir(parents=True, exist_ok=True)
-    clear_away(folder.parent)
     with tempfile.TemporaryDirectory(dir=folder.parent, prefix=UNFINISHED) as temporary:
+        clear_away(folder.parent, Path(temporary))
         for name, data in contents.items():
             (Path(temporary) / name).write_bytes(data)
         for name in contents:
@@ -30,8 +30,8 @@ def replace_folder(folder: Path, fill: Callable[[Path], None]) -> None:
     """
     folder.parent.mkdir(parents=True, exist_ok=True)
     put_back(folder, _ASIDE)
-    clear_away(folder.parent)
     new = Path(tempfile.mkdtemp(dir=folder.parent, prefix=UNFINISHED))
+    clear_away(folder.parent, new)
     try:
         fill(new)
         new.chmod(0o755)

@@ -1,12 +1,9 @@
 """New papers: chosen by what is asked for and by what was issued before, kept, then written."""
 
-import sys
-from collections.abc import Iterable, Sequence
+from collections.abc import Callable, Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from pathlib import Path
 from typing import Any
-
-import click
 
 from generator.assembly import (
     Assembly,
@@ -18,70 +15,90 @@ from generator.assembly import (
 )
 from generator.bank import Bank
 from generator.bank.models import Blueprint
-from generator.command_line.terminal.clock import now
-from generator.workflows.issuing.earlier_issues import past_of
-from generator.workflows.printing_papers.issue_papers import settings_kept, write_papers
-from generator.workflows.printing_papers.paper_files import PaperSettings, issue_files
-from generator.workflows.project.loading import Project, bank_hash, stop_with
 from generator.printing import PrintingRefused
 from generator.questions import askables, item_versions
-from generator.records import Person, Records
-from generator.records.issues import FrozenForm, freeze
-from generator.records.people import add_people
+from generator.records import Records, RecordsRefused
+from generator.records.issues import FrozenForm, freeze, issue_of, same_request
+from generator.records.people import add_people, refuse_erased
 from generator.reports import CourseNames, course_names
+from generator.workflows.issuing.earlier_issues import past_of
+from generator.workflows.issuing.request import Request
+from generator.workflows.printing_papers import (
+    issue_files,
+    print_again,
+    settings_kept,
+    write_papers,
+)
+from generator.workflows.project import Project, bank_hash
+from generator.workflows.refusals import Refused, refused_with, refusing
 
 Plain = dict[str, Any]
+Watched = Callable[[Sequence[Any]], Iterable[Any]]
 
 
 @dataclass(frozen=True, slots=True)
-class Request:
-    """What was asked for.
+class Issued:
+    """Papers that are in the records and on the disk.
 
-    labels  one for each form
-    people  who each form is for, in the order of the seats; nobody for papers without names
+    notes        how the choice came out, form by form; none for papers written again
+    made_before  the day on which the same request made these papers; empty for new ones
     """
 
-    blueprint: str
-    seed: str
-    labels: tuple[str, ...]
-    people: tuple[Person, ...]
-    settings: PaperSettings
-
-    @property
-    def codes(self) -> tuple[str, ...]:
-        """Return the code of the person of each form, or nothing."""
-        return tuple(person.code for person in self.people) or ("",) * len(self.labels)
-
-    @property
-    def seats(self) -> tuple[tuple[str, str], ...]:
-        """Return label and code of each form."""
-        return tuple(zip(self.labels, self.codes, strict=True))
+    number: int
+    files: tuple[Path, ...]
+    notes: tuple[str, ...] = ()
+    made_before: str = ""
 
 
-def new_issue(
-    project: Project, bank: Bank, connection: Records, request: Request
-) -> tuple[int, tuple[Path, ...]]:
-    """Choose, keep and write the papers; give the issue's number and the files.
+@refusing(RecordsRefused)
+def issue(
+    project: Project,
+    bank: Bank,
+    connection: Records,
+    request: Request,
+    at: str,
+    watched: Watched = iter,
+) -> Issued | Refused:
+    """Keep and write new papers, or write those again that the same request made before.
 
-    Stops with exit 1 and one sentence where the papers cannot be made, and keeps nothing then.
+    at       the time, as text
+    watched  goes through the forms one by one, so that somebody can be told how far it is
     """
+    refuse_erased(connection, (person.code for person in request.people))
+    number = same_request(
+        connection, request.blueprint, request.seed, bank_hash(project), request.seats
+    )
+    if number is None:
+        return _new(project, bank, connection, request, at, watched)
+    written = print_again(project, connection, number, request.settings)
+    if isinstance(written, Refused):
+        return written
+    return Issued(number, written, made_before=issue_of(connection, number).issued[:10])
+
+
+def _new(
+    project: Project, bank: Bank, connection: Records, request: Request, at: str, watched: Watched
+) -> Issued | Refused:
+    """Choose, keep and write the papers; nothing is kept where they cannot be made."""
     known = askables(bank)
     entry = bank.blueprints[request.blueprint]
     short = shortages(entry, bank, known)
     if short:
-        stop_with(project, short)
+        return refused_with(short)
     versions = item_versions(bank, known)
     codes = tuple(person.code for person in request.people)
     past = past_of(connection, codes, versions)
     try:
         built = assemble(bank, entry, request.seed, request.labels, codes, past, known)
     except CannotAssemble as error:
-        click.echo(f"these papers cannot be made: {error}; nothing was written", err=True)
-        sys.exit(1)
+        return Refused(f"these papers cannot be made: {error}; nothing was written")
     names = course_names(bank)
     plain = [_with_titles(form_as_plain(form), names) for form in built.forms]
-    files = _set(project, plain, request.settings)
-    add_people(connection, request.people, now())
+    try:
+        files = issue_files(project, plain, request.settings, watched)
+    except PrintingRefused as error:
+        return Refused(f"the papers could not be set: {error}; nothing was written")
+    add_people(connection, request.people, at)
     number = freeze(
         connection,
         blueprint=request.blueprint,
@@ -94,12 +111,11 @@ def new_issue(
             FrozenForm(label, form, code)
             for (label, code), form in zip(request.seats, plain, strict=True)
         ],
-        at=now(),
+        at=at,
         versions=versions,
     )
     written = write_papers(project, connection, number, files)
-    _say_how_it_came_out(built, plain, entry.record)
-    return number, written
+    return Issued(number, written, tuple(_how_it_came_out(built, plain, entry.record)))
 
 
 def _with_titles(form: Plain, names: CourseNames) -> Plain:
@@ -113,25 +129,10 @@ def _with_titles(form: Plain, names: CourseNames) -> Plain:
     return {**form, "titles": titles | {name: names.objective(name) for name in sorted(objectives)}}
 
 
-def _set(project: Project, forms: Sequence[Plain], settings: PaperSettings) -> dict[str, bytes]:
-    try:
-        return issue_files(project, forms, settings, _watched)
-    except PrintingRefused as error:
-        click.echo(f"the papers could not be set: {error}; nothing was written", err=True)
-        sys.exit(1)
-
-
-def _watched(forms: Sequence[Any]) -> Iterable[Any]:
-    with click.progressbar(
-        forms, label="papers", file=sys.stderr, hidden=not sys.stderr.isatty()
-    ) as bar:
-        yield from bar
-
-
-def _say_how_it_came_out(built: Assembly, plain: Sequence[Plain], plan: Blueprint) -> None:
+def _how_it_came_out(built: Assembly, plain: Sequence[Plain], plan: Blueprint) -> Iterator[str]:
     for form, sheet in zip(built.forms, plain, strict=True):
         if form.person:
-            click.echo(f"form {form.label}, {sheet['form_id']}: {form.person}", err=True)
+            yield f"form {form.label}, {sheet['form_id']}: {form.person}"
         for alarm in position_alarms(form):
-            click.echo(f"form {form.label}: {alarm.in_words()}", err=True)
-    click.echo(built.balance.in_words(int(plan.pass_percent), int(plan.minutes)), err=True)
+            yield f"form {form.label}: {alarm.in_words()}"
+    yield built.balance.in_words(int(plan.pass_percent), int(plan.minutes))

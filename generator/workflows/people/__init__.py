@@ -1,1 +1,6 @@
-"""What an instructor does: people."""
+"""People: rosters read, added to the records, corrected there."""
+
+from generator.workflows.people.keeping_people import Added, add, correct_person
+from generator.workflows.people.rosters import one_person, people_of
+
+__all__ = ["Added", "add", "correct_person", "one_person", "people_of"]

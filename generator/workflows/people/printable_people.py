@@ -3,16 +3,17 @@
 from collections.abc import Iterator, Sequence
 from pathlib import Path
 
-from generator.workflows.project.loading import find_project
 from generator.diagnostics import Place, Problem
 from generator.printing import WAY_OUT, unsettable
 from generator.records import Person, read_roster
 
 
-def read_printable(text: str, path: str) -> tuple[tuple[Person, ...], tuple[Problem, ...]]:
-    """Read a roster as `read_roster` does; give nobody where a sign of somebody has no font."""
+def read_printable(
+    text: str, path: str, fonts: Path
+) -> tuple[tuple[Person, ...], tuple[Problem, ...]]:
+    """Read a roster as `read_roster` does; return nobody where a character has no font."""
     people, problems = read_roster(text, path)
-    found = (*problems, *_unprintable(people, text, path, find_project().fonts))
+    found = (*problems, *_unprintable(people, text, path, fonts))
     return (() if found else people), found
 
 

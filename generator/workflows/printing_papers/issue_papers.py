@@ -1,19 +1,29 @@
 """The papers of an issue and its place in the records: both are there, or neither is."""
 
 from collections.abc import Iterable, Mapping
-from dataclasses import asdict
+from dataclasses import asdict, dataclass
 from pathlib import Path
 from typing import Any
 
-import click
-
-from generator.workflows.printing_papers.paper_files import ANSWERS, PaperSettings, issue_files
-from generator.workflows.project.loading import Project
-from generator.workflows.files.writing import write_files
 from generator.printing import PrintingRefused
-from generator.records import Records
+from generator.records import Records, RecordsRefused
 from generator.records.issues import Issue, drop_pending, issue_of, papers_written, pending_issues
 from generator.records.store import OWNER_FOLDER
+from generator.workflows.files import write_files
+from generator.workflows.printing_papers.paper_files import ANSWERS, PaperSettings, issue_files
+from generator.workflows.project import Project
+from generator.workflows.refusals import Refused, refusing
+
+
+@dataclass(frozen=True, slots=True)
+class Finished:
+    """Issues that were stopped halfway and whose papers are written now.
+
+    refused  why the next one of them could not be finished; None where all are
+    """
+
+    numbers: tuple[int, ...]
+    refused: Refused | None = None
 
 
 def settings_kept(settings: PaperSettings) -> Mapping[str, Any]:
@@ -56,6 +66,7 @@ def _take_away(folder: Path, names: Iterable[str]) -> None:
             folder.rmdir()
 
 
+@refusing(RecordsRefused, PrintingRefused)
 def print_again(
     project: Project, connection: Records, number: int, settings: PaperSettings | None = None
 ) -> tuple[Path, ...]:
@@ -69,14 +80,17 @@ def print_again(
     return write_papers(project, connection, number, files)
 
 
-def finish_pending(project: Project, connection: Records) -> None:
+def finish_pending(project: Project, connection: Records) -> Finished:
     """Write the papers of issues that were stopped halfway."""
+    finished: list[int] = []
     for number in pending_issues(connection):
-        try:
-            print_again(project, connection, number)
-        except PrintingRefused as error:
-            raise click.ClickException(
-                f"the papers of issue {number} are missing and could not be set: {error}; "
-                f"mend that, or void the issue: guidecoat records void {number} --reason ..."
-            ) from error
-        click.echo(f"issue {number} was stopped halfway; its papers are written now", err=True)
+        written = print_again(project, connection, number)
+        if isinstance(written, Refused):
+            sentence = (
+                f"the papers of issue {number} are missing and could not be set: "
+                f"{written.sentence}; mend that, or void the issue: "
+                f"guidecoat records void {number} --reason ..."
+            )
+            return Finished(tuple(finished), Refused(sentence))
+        finished.append(number)
+    return Finished(tuple(finished))

@@ -4,7 +4,6 @@ from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from typing import Any
 
-from generator.workflows.project.loading import Project
 from generator.marking.tables import answer_table
 from generator.printing import (
     PaperSize,
@@ -16,6 +15,7 @@ from generator.printing import (
     question_paper,
 )
 from generator.website.exam import sitting_page
+from generator.workflows.project import Project
 
 Plain = Mapping[str, Any]
 _SHEETS = (("questions", question_paper), ("answer-sheet", answer_sheet), ("key", answer_key))

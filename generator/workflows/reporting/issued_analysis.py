@@ -1,33 +1,27 @@
-"""`guidecoat analyse --issue`: what was issued here, pooled over issues."""
+"""What was issued here, analysed: answers pooled over issues."""
 
-import json
 from collections.abc import Sequence
 
-import click
-
-from generator.command_line.marking.analysis_text import pooled_text
-from generator.command_line.terminal.open_records import records_here
 from generator.diagnostics import did_you_mean
 from generator.records import Records, RecordsRefused
 from generator.records.issues import all_issues
-from generator.reports import Pool, analyse_pool, pooled, pooled_as_plain
+from generator.reports import Pool, PooledAnalysis, analyse_pool, pooled
+from generator.workflows.refusals import Refused, refusing
 
 
-def analyse_issued(
-    issues: Sequence[int], blueprint: str | None, cut: int | None, form: str
-) -> None:
-    """Show the analysis of some issues, or of every issue of a blueprint that was not voided."""
-    with records_here() as (connection, _):
-        pool = pooled(connection, tuple(dict.fromkeys(issues)) or issues_of(connection, blueprint))
+@refusing(RecordsRefused)
+def analyse_issues(
+    connection: Records, issues: Sequence[int], blueprint: str | None, cut: int | None
+) -> PooledAnalysis | Refused:
+    """Return the analysis of some issues, or of every issue of a blueprint that was not voided.
+
+    cut  marks from which a person passes
+    """
+    pool = pooled(connection, tuple(dict.fromkeys(issues)) or issues_of(connection, blueprint))
     if not pool.papers:
         waiting = "; a person must still look at every paper" if pool.waiting else ""
-        raise click.ClickException(f"nobody has answered these papers yet{waiting}")
-    _refuse_cut(pool, cut)
-    found = analyse_pool(pool, cut)
-    if form == "json":
-        click.echo(json.dumps(pooled_as_plain(found), ensure_ascii=False, indent=2))
-    else:
-        click.echo(pooled_text(found))
+        return Refused(f"nobody has answered these papers yet{waiting}")
+    return _cut_that_cannot_be(pool, cut) or analyse_pool(pool, cut)
 
 
 def issues_of(connection: Records, blueprint: str | None) -> tuple[int, ...]:
@@ -41,11 +35,12 @@ def issues_of(connection: Records, blueprint: str | None) -> tuple[int, ...]:
     return found
 
 
-def _refuse_cut(pool: Pool, cut: int | None) -> None:
+def _cut_that_cannot_be(pool: Pool, cut: int | None) -> Refused | None:
     if cut is None:
-        return
+        return None
     if not pool.one_form:
-        raise click.UsageError("a cut needs one form for everybody, and these forms differ")
+        return Refused("a cut needs one form for everybody, and these forms differ", misuse=True)
     most = sum(pool.papers[0].most.values())
     if cut > most:
-        raise click.UsageError(f"the cut {cut} is above the {most} marks there are")
+        return Refused(f"the cut {cut} is above the {most} marks there are", misuse=True)
+    return None

@@ -10,10 +10,8 @@ from pathlib import Path
 from typing import Any, cast
 
 from generator.bank import Bank
-from generator.workflows.reporting.issued_analysis import issues_of
-from generator.workflows.project.loading import Project
 from generator.diagnostics import did_you_mean
-from generator.printing import PaperSize, report
+from generator.printing import PaperSize, PrintingRefused, report
 from generator.records import Records, RecordsRefused
 from generator.reports import (
     CourseNames,
@@ -30,6 +28,10 @@ from generator.reports import (
     sat_issue,
 )
 from generator.website.exam import report_page
+from generator.workflows.files import off_the_site, write_private_files
+from generator.workflows.project import Project
+from generator.workflows.refusals import refusing
+from generator.workflows.reporting.issued_analysis import issues_of
 
 Plain = Mapping[str, Any]
 # the start of its file names, and what gives its content once it is its turn
@@ -54,6 +56,32 @@ class Wanted:
     def is_everything(self) -> bool:
         """Say whether nothing was picked, so that persons and class get theirs."""
         return self == Wanted(large_print=self.large_print)
+
+
+@refusing(RecordsRefused, PrintingRefused)
+def write_reports(
+    project: Project,
+    connection: Records,
+    bank: Bank,
+    number: int,
+    wanted: Wanted,
+    *,
+    day: date,
+    output: Path | None = None,
+    watched: Callable[[Sequence[Document]], Iterable[Document]] = iter,
+) -> tuple[Path, ...]:
+    """Write the reports on an issue, readable by their owner only: all of them, or none.
+
+    day      on which dates are judged
+    output   another folder than the one beside the papers of the issue
+    watched  goes through the reports one by one, so that somebody can be told how far it is
+    """
+    folder = (output or project.issue_folder(number) / "reports").resolve()
+    off_the_site(project, output or folder)
+    files = report_files(
+        project, connection, bank, number, wanted, folder=folder, day=day, watched=watched
+    )
+    return write_private_files(folder, files)
 
 
 def report_files(

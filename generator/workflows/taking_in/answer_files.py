@@ -1,19 +1,15 @@
-"""The files with answers that `guidecoat mark` takes: tables, workbooks, files of the page."""
+"""The files with answers that are taken in: tables, workbooks, files of the page."""
 
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, field, replace
-from functools import partial
 from pathlib import Path
 
-from generator.workflows.files.table_files import line_of, text_of
 from generator.diagnostics import Place, Problem, has_errors
 from generator.marking.tables import (
     MOST_BYTES,
     FormAnswers,
     IssuedAnswers,
-    Known,
     Row,
-    by_halves,
     file_problems,
     form_ids_of,
     named_cells,
@@ -26,9 +22,8 @@ from generator.marking.tables import (
     read_workbook,
 )
 from generator.records import Records
-from generator.records.issues import ids_of_forms
-from generator.records.people import all_people, was_erased
-from generator.records.sittings import issued_forms, voided_forms
+from generator.workflows.files import line_of, text_of
+from generator.workflows.taking_in.known_papers import known_of
 
 Problems = tuple[Problem, ...]
 _TABLES = (".csv", ".tsv", ".txt")
@@ -74,22 +69,6 @@ def source_line(path: str, line: int) -> str:
 def is_page_file(file: Path) -> bool:
     """Say whether a file is one that the page saved."""
     return file.suffix.lower() in _PAGES
-
-
-def known_of(connection: Records, form_ids: Iterable[str]) -> Known:
-    """Return what the records know of some forms; all ids only where one of these is unknown."""
-    ids = tuple(form_ids)
-    forms = issued_forms(connection, ids)
-    strange = set(ids) - set(forms)
-    people = all_people(connection)
-    return Known(
-        {form_id: form.content for form_id, form in forms.items()},
-        by_halves(ids_of_forms(connection) if strange else ()),
-        tuple(person.code for person in people),
-        voided_forms(connection, strange),
-        {person.name.casefold(): person.code for person in people if person.name},
-        partial(was_erased, connection),
-    )
 
 
 def _one_file(connection: Records, file: Path, person: str) -> tuple[IssuedAnswers, Problems]:
