@@ -21,7 +21,7 @@ def analysed(folder: Path, answers: str | Path, key: str = KEY, *options: str) -
     if isinstance(answers, str):
         (folder / "answers.csv").write_text(answers, "utf-8")
         answers = folder / "answers.csv"
-    return run(folder, "analyse", str(answers), "--key", str(folder / "key.csv"), *options)
+    return run(folder, "analyse", str(answers), "--key-file", str(folder / "key.csv"), *options)
 
 
 def as_table(rows: Sequence[tuple[str, ...]], items: int) -> str:

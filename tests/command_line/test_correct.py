@@ -82,7 +82,9 @@ def sat(shop: Path) -> None:
 def test_a_further_option_is_accepted_on_every_form_whatever_its_letter(shop: Path) -> None:
     sat(shop)
     assert set(verdicts(shop).values()) == {"must_pass_missed"}
-    said = correct(shop, "--form", "A", "--question", "1", "--accept", "c", "--by", TRAINER).stdout
+    said = correct(
+        shop, "--form", "A", "--question", "1", "--accept", "c", "--decided-by", TRAINER
+    ).stdout
     assert said == (
         "question 1 of form A: 'C' is accepted as well\n"
         "changes 2 forms: A, B\n"
@@ -225,7 +227,10 @@ ASK = ("1", "--form", "A", "--question", "1", "--accept", "C", *REASON)
             "'much' is not a number that can be read",
         ),
         ((*ASK[:7], "--reason", " ", "--yes"), "say why the key is corrected"),
-        ((*ASK, "--yes", "--by", "Trainer 9"), "'Trainer 9' is not in the records; add the person"),
+        (
+            (*ASK, "--yes", "--decided-by", "Trainer 9"),
+            "'Trainer 9' is not in the records; add the person",
+        ),
     ],
 )
 def test_a_correction_that_cannot_be_meant_is_one_sentence_and_changes_nothing(
@@ -238,8 +243,8 @@ def test_a_correction_that_cannot_be_meant_is_one_sentence_and_changes_nothing(
 @pytest.mark.parametrize(
     ("arguments", "said"),
     [
-        (ASK[:5] + REASON, "say one of --accept, --key, --accept-number, --leave-out"),
-        ((*ASK, "--leave-out"), "say one of --accept, --key"),
+        (ASK[:5] + REASON, "give exactly one of --accept, --key, --accept-number, --leave-out"),
+        ((*ASK, "--leave-out"), "give exactly one of --accept, --key"),
         (ASK[:7], "Missing option '--reason'"),
         (("1", *ASK[3:]), "say which question: --form with the letter"),
         (("0", *ASK[1:]), "0 is not in the range"),

@@ -174,9 +174,9 @@ def test_a_file_that_cannot_be_read_is_one_clear_problem(
 @pytest.mark.parametrize(
     ("arguments", "said"),
     [
-        (("mark",), "name files with answers, or one paper with --form"),
-        (("mark", "roster.csv", "--form", A), "name files with answers, or one paper"),
-        (("mark", "roster.csv", "--person", ANN), "--person goes with --form or one .json"),
+        (("mark",), "name files with answers, or one paper with --form-id"),
+        (("mark", "roster.csv", "--form-id", A), "name files with answers, or one paper"),
+        (("mark", "roster.csv", "--person", ANN), "--person goes with --form-id or one .json"),
         (("mark", "nothing.csv"), "'nothing.csv' does not exist"),
         (("mark", "roster.csv", "--format", "xml"), "'xml' is not one of"),
     ],

@@ -16,7 +16,7 @@ from tests.command_line.running import misuse, run
 from tests.command_line.test_records import ANN, TRAINER, records, refused, with_people
 from tests.records.small_records import passed
 
-ON = ("--on", "2026-11-25")
+ON = ("--as-of", "2026-11-25")
 
 
 def answered(shop: Path, answer: str, *arguments: str) -> Result:
@@ -175,7 +175,7 @@ def test_one_person_is_added_without_a_file_and_corrected(shop: Path) -> None:
         (("--person", "=1+1"), "would run as a formula"),
         (("--person", "../01"), "cannot be a code"),
         (("--name", "Nina"), "say --person as well"),
-        (("--person", "A9", "--add", "roster.csv"), "not both"),
+        (("--person", "A9", "--roster", "roster.csv"), "not both"),
     ],
 )
 def test_a_person_who_cannot_be_added_is_misuse(
@@ -188,7 +188,7 @@ def test_a_person_who_cannot_be_added_is_misuse(
 def test_an_old_roster_does_not_bring_an_erased_person_back(shop: Path) -> None:
     with_people(shop)
     records(shop, "erase", ANN, "--yes")
-    said = refused(shop, "people", "--add", "roster.csv")
+    said = refused(shop, "people", "--roster", "roster.csv")
     assert said == (
         "'Apprentice 01' was erased from these records; take that line out of the roster. "
         "Somebody who comes back gets a new code"

@@ -14,8 +14,8 @@ from generator.questions import Plain, as_plain, askables
 @click.command()
 @click.argument("item")
 @click.option("--seed", default="1", type=Seed(), help="The same seed gives the same question.")
-@click.option("--format", "form", type=click.Choice(["text", "json"]), default="text")
-def draw(item: str, seed: str, form: str) -> None:
+@click.option("--format", "output_format", type=click.Choice(["text", "json"]), default="text")
+def draw(item: str, seed: str, output_format: str) -> None:
     """Draw one question and show it with its key and working.
 
     Example: guidecoat draw film_build/dry_from_wet/wet_film_for_target --seed 7
@@ -30,7 +30,9 @@ def draw(item: str, seed: str, form: str) -> None:
         click.echo(f"'{item}' gives no question for this seed", err=True)
         sys.exit(1)
     plain = as_plain(question)
-    click.echo(json.dumps(plain, ensure_ascii=False, indent=2) if form == "json" else _text(plain))
+    click.echo(
+        json.dumps(plain, ensure_ascii=False, indent=2) if output_format == "json" else _text(plain)
+    )
 
 
 _TAGS = {

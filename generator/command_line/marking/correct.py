@@ -9,6 +9,7 @@ from generator.command_line.terminal.asking import confirmed
 from generator.command_line.terminal.clock import now
 from generator.command_line.marking.correct_words import appeal_text
 from generator.command_line.terminal.open_records import issued_records
+from generator.command_line.terminal.renamed_options import renamed
 from generator.marking.answers import (
     CannotMark,
     accept_number,
@@ -37,7 +38,8 @@ Plain = Mapping[str, Any]
 @click.option("--accept-number", help="Accept 65 as well, or '95 to 105 µm'.")
 @click.option("--leave-out", "out", is_flag=True, help="Take the question out of the marks.")
 @click.option("--reason", required=True, help="Why; it is kept with the marks.")
-@click.option("--by", default="", help="Code of who decided.")
+@click.option("--decided-by", "by", default="", help="Code of who decided.")
+@renamed("--by", "--decided-by")
 @click.option("--dry-run", is_flag=True, help="Show what would change, and keep nothing.")
 @click.option("--yes", is_flag=True, help="Do not ask before keeping.")
 def correct(
@@ -72,7 +74,7 @@ def correct(
         )
     ways = (accept, key, accept_number, out or None)
     if sum(way is not None for way in ways) != 1:
-        raise click.UsageError("say one of --accept, --key, --accept-number, --leave-out")
+        raise click.UsageError("give exactly one of --accept, --key, --accept-number, --leave-out")
     with issued_records() as connection:
         asked = _question(connection, issue, label, question)
         change = _change(asked, ways)

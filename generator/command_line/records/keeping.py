@@ -10,16 +10,24 @@ from generator.workflows.files.leftovers import leftovers
 from generator.workflows.files.private_targets import off_the_site
 from generator.workflows.project.loading import Project, counted, find_project
 from generator.command_line.terminal.open_records import records_folder, records_here
+from generator.command_line.terminal.renamed_options import needs_option
 from generator.records.practice import NOTE, PERIODS
 from generator.records.store import OTHERS, back_up, integrity_problems
 
 
 @click.command()
-@click.argument("file", type=click.Path(path_type=Path))
+@click.option(
+    "--output",
+    "file",
+    type=click.Path(path_type=Path),
+    required=True,
+    help="A new file to write.",
+)
+@needs_option("--output")
 def backup(file: Path) -> None:
     """Copy the records into a new file while they are in use.
 
-    Example: guidecoat records backup /media/stick/records-backup.sqlite
+    Example: guidecoat records backup --output /media/stick/records-backup.sqlite
 
     To go back to it, put it in the place of records/training_records.sqlite and delete the files
     beside that with -wal and -shm at the end.

@@ -9,17 +9,18 @@ import click
 from generator.command_line.terminal.clock import now
 from generator.command_line.terminal.open_records import records_here
 from generator.command_line.papers.rosters import one_person, people_of
+from generator.command_line.terminal.renamed_options import renamed
 from generator.records import Person, Records
 from generator.records.people import ROLES, add_people, all_people, amend_person
 
 
 @click.command()
 @click.option(
-    "--add",
-    "roster",
+    "--roster",
     type=click.Path(exists=True, dir_okay=False, path_type=Path),
     help="A table with the column code, and name where wanted.",
 )
+@renamed("--add", "--roster")
 @click.option("--person", "code", help="One person to add, or to correct with --reason.")
 @click.option("--name", help="Name of that person.")
 @click.option("--role", type=click.Choice(ROLES), help="Role of those added; learner if not said.")
@@ -37,7 +38,7 @@ def people(
 ) -> None:
     """Add people from a table or one by one, correct a name or a role, or list who is there.
 
-    Example: guidecoat records people --add roster.csv
+    Example: guidecoat records people --roster roster.csv
 
     One person without a table: --person "Apprentice 04" --name "..." and --role where it is not a
     learner. Observers, and the trainer on a certificate, have the role trainer or lead. People who
@@ -46,9 +47,9 @@ def people(
     if code is None and (name is not None or reason is not None):
         raise click.UsageError("--name and --reason are about one person: say --person as well")
     if roster is None and code is None and not listed and not names:
-        raise click.UsageError("say --add with a table, --person with a code, or --list")
+        raise click.UsageError("give --roster with a table, --person with a code, or --list")
     if roster is not None and code is not None:
-        raise click.UsageError("say --add for a table or --person for one person, not both")
+        raise click.UsageError("give --roster for a table or --person for one person, not both")
     added = people_of(roster) if roster else ()
     if code is not None and (reason is None or name):
         # a corrected name is looked at in the same way as a new one

@@ -10,6 +10,7 @@ import click
 from generator.bank import Bank, load_bank
 from generator.command_line.terminal.clock import Day
 from generator.workflows.project.loading import Project, find_project, stop_with
+from generator.command_line.terminal.renamed_options import renamed
 from generator.records import Records, RecordsRefused, open_records
 from generator.records.store import FILE_NAME
 
@@ -54,7 +55,8 @@ def readable_bank(project: Project) -> Bank:
 
 def on_a_day(command: F) -> F:
     """Add the option that counts from another day than today."""
-    return click.option("--on", type=Day(), help="Count from this day instead of today.")(command)
+    option = click.option("--as-of", "on", type=Day(), help="Count from this day, not from today.")
+    return option(renamed("--on", "--as-of")(command))
 
 
 def certificate_file(project: Project, number: int) -> Path:
