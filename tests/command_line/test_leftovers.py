@@ -5,7 +5,7 @@ from pathlib import Path
 
 import pytest
 
-from generator.command_line import writing
+from generator.workflows.files import writing
 from generator.workflows.files.leftovers import AN_HOUR
 from generator.workflows.files.private_files import write_private_files, write_private_folder
 from generator.workflows.files.writing import replace_folder, write_files

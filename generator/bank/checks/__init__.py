@@ -79,4 +79,12 @@ def checked_bank(folder: Path, lessons: Path) -> tuple[Bank | None, tuple[Proble
     return bank, sorted_problems((*problems, *found))
 
 
-__all__ = ["RULES", "Rule", "check_bank", "checked_bank", "is_from_memory", "normal", "shown_figures"]
+__all__ = [
+    "RULES",
+    "Rule",
+    "check_bank",
+    "checked_bank",
+    "is_from_memory",
+    "normal",
+    "shown_figures",
+]

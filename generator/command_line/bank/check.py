@@ -4,12 +4,10 @@ import sys
 
 import click
 
-from generator.bank import bank_figures, record_schemas
-from generator.workflows.checking.giveaway_list import write_list
-from generator.workflows.project.loading import counted, find_project
-from generator.workflows.checking.whole_project import whole_project
-from generator.workflows.files.writing import write_files
+from generator.bank import bank_figures
+from generator.command_line.terminal import accepted, project_here
 from generator.diagnostics import as_annotations, as_json, as_text, has_errors
+from generator.workflows import checking, counted
 
 
 @click.command()
@@ -32,13 +30,12 @@ def check(output_format: str, notes: bool, write_schemas: bool, write_giveaways:
 
     Example: guidecoat check --format json
     """
-    project = find_project()
+    project = project_here()
     if write_schemas:
-        schemas = {name: text.encode() for name, text in record_schemas().items()}
-        write_files(project.bank / "schemas", schemas)
+        checking.write_schemas(project)
     if write_giveaways:
-        write_list(project)
-    bank, problems = whole_project(project)
+        accepted(checking.write_giveaways(project), project.read_line)
+    bank, problems = checking.whole_project(project)
     figures = bank_figures(bank) if bank else {"counts": {}, "coverage": {}}
     shown = [p for p in problems if notes or p.severity != "note" or output_format == "json"]
     if output_format == "json":

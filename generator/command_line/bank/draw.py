@@ -5,10 +5,10 @@ import sys
 
 import click
 
-from generator.workflows.project.loading import find_project, sound_bank
-from generator.command_line.terminal.seeds import Seed
+from generator.command_line.terminal import Seed, accepted, project_here
 from generator.diagnostics import did_you_mean
 from generator.questions import Plain, as_plain, askables
+from generator.workflows.bank import sound_bank
 
 
 @click.command()
@@ -20,7 +20,8 @@ def draw(item: str, seed: str, output_format: str) -> None:
 
     Example: guidecoat draw film_build/dry_from_wet/wet_film_for_target --seed 7
     """
-    bank = sound_bank(find_project())
+    project = project_here()
+    bank = accepted(sound_bank(project), project.read_line)
     known = {askable.name: askable for askable in askables(bank)}
     if item not in known:
         hint = did_you_mean(item, known) or "items are named module/objective/name"

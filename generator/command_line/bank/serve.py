@@ -2,7 +2,8 @@
 
 import click
 
-from generator.workflows.project.loading import find_project, stop_with
+from generator.command_line.terminal import accepted, project_here
+from generator.workflows.refusals import refused_with
 
 
 @click.command()
@@ -19,9 +20,8 @@ def serve(address: str) -> None:
         raise click.UsageError(f"'{address}' is not host:port, such as 127.0.0.1:8000")
     if host not in ("127.0.0.1", "localhost", "[::1]"):
         click.echo(f"everybody who reaches {address} can read this preview", err=True)
-    project = find_project()
-    settings = project.root / "mkdocs.yml"
-    problems = settings_problems(settings)
+    project = project_here()
+    problems = settings_problems(project.settings)
     if problems:
-        stop_with(project, problems)
-    preview(settings, address)
+        accepted(refused_with(problems), project.read_line)
+    preview(project.settings, address)

@@ -1,32 +1,21 @@
 """`guidecoat analyse`."""
 
 import json
-import sys
 from pathlib import Path
 
 import click
 
-from generator.workflows.reporting.issued_analysis import analyse_issued
-from generator.command_line.marking.analysis_text import analysis_text
-from generator.workflows.files.table_files import line_of, text_of
-from generator.command_line.terminal.renamed_options import renamed
-from generator.diagnostics import Problem, as_text, has_errors
-from generator.marking import (
-    Key,
-    ResponseTable,
-    analysis_as_plain,
-    key_disagreements,
-    read_key,
-    read_responses,
-)
-from generator.marking import (
-    analyse as analyse_scores,
-)
+from generator.command_line.marking.analysis_text import analysis_text, pooled_text
+from generator.command_line.terminal import accepted, records_here, renamed
+from generator.diagnostics import as_text
+from generator.marking import analysis_as_plain
+from generator.reports import pooled_as_plain
+from generator.workflows.files import line_of
+from generator.workflows.reporting import analyse_issues, analyse_table
 
 _FILE = click.Path(exists=True, dir_okay=False, path_type=Path)
 # SQLite holds no larger row number
 NUMBER = click.IntRange(1, 2**31)
-Problems = tuple[Problem, ...]
 
 
 @click.command()
@@ -68,7 +57,10 @@ def analyse(
     if from_records:
         if key_file is not None:
             raise click.UsageError("--key-file goes with RESPONSES; issues have their own keys")
-        analyse_issued(issues, blueprint, cut, output_format)
+        with records_here() as (connection, _):
+            pool = accepted(analyse_issues(connection, issues, blueprint, cut))
+        as_json = output_format == "json"
+        click.echo(_json(pooled_as_plain(pool)) if as_json else pooled_text(pool))
         return
     if responses is None or key_file is None:
         raise click.UsageError("a table of RESPONSES needs --key-file with the right answers")
@@ -76,26 +68,13 @@ def analyse(
 
 
 def _analyse_table(responses: Path, key_file: Path, cut: int | None, output_format: str) -> None:
-    table, key, problems = _read(responses, key_file)
-    if problems:
-        click.echo(as_text(problems, line_of), err=True)
-    if table is None or key is None or has_errors(problems):
-        sys.exit(1)
-    if cut is not None and cut > len(table.items):
-        raise click.UsageError(f"the cut {cut} is above the {len(table.items)} marks there are")
-    found = analyse_scores(table.scored(key.right), table.chosen(), key.right, cut)
-    if output_format == "json":
-        click.echo(json.dumps(analysis_as_plain(found), ensure_ascii=False, indent=2))
-    else:
-        click.echo(analysis_text(found))
+    found = accepted(analyse_table(responses, key_file, cut), line_of)
+    if found.problems:
+        click.echo(as_text(found.problems, line_of), err=True)
+    as_json = output_format == "json"
+    plain = analysis_as_plain(found.analysis)
+    click.echo(_json(plain) if as_json else analysis_text(found.analysis))
 
 
-def _read(responses: Path, key_file: Path) -> tuple[ResponseTable | None, Key | None, Problems]:
-    answers_text, answers_bad = text_of(responses)
-    key_text, key_bad = text_of(key_file)
-    if answers_text is None or key_text is None:
-        return None, None, (*answers_bad, *key_bad)
-    table, table_problems = read_responses(answers_text, responses.as_posix())
-    key, problems_of_key = read_key(key_text, key_file.as_posix())
-    between = key_disagreements(table, key, responses.as_posix()) if table and key else ()
-    return table, key, (*table_problems, *problems_of_key, *between)
+def _json(plain: object) -> str:
+    return json.dumps(plain, ensure_ascii=False, indent=2)

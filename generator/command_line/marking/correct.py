@@ -1,32 +1,10 @@
 """`guidecoat correct`."""
 
-from collections.abc import Mapping, Sequence
-from typing import Any
-
 import click
 
-from generator.command_line.terminal.asking import confirmed
-from generator.command_line.terminal.clock import now
 from generator.command_line.marking.correct_words import appeal_text
-from generator.command_line.terminal.open_records import issued_records
-from generator.command_line.terminal.renamed_options import renamed
-from generator.marking.answers import (
-    CannotMark,
-    accept_number,
-    accept_option,
-    in_words,
-    key_options,
-    leave_out,
-)
-from generator.records import Records, RecordsRefused
-from generator.records.sittings import (
-    Correction,
-    correct_and_mark_again,
-    corrected_forms,
-    preview_correction,
-)
-
-Plain = Mapping[str, Any]
+from generator.command_line.terminal import accepted, confirmed, issued_records, now, renamed
+from generator.workflows.marking import NewKey, carry_out_correction, plan_correction
 
 
 @click.command()
@@ -76,44 +54,18 @@ def correct(
     if sum(way is not None for way in ways) != 1:
         raise click.UsageError("give exactly one of --accept, --key, --accept-number, --leave-out")
     with issued_records() as connection:
-        asked = _question(connection, issue, label, question)
-        change = _change(asked, ways)
-        appeal = preview_correction(connection, issue, asked["id"], change)
-        click.echo(f"question {question} of form {label}: {in_words(change)}")
-        click.echo(appeal_text(appeal))
+        new_key = NewKey(accept, key, accept_number)
+        plan = accepted(plan_correction(connection, issue, label, question, new_key))
+        click.echo(plan.asks.stakes)
+        click.echo(appeal_text(plan.appeal))
         if dry_run:
             click.echo("nothing was kept")
             return
-        if not yes and not confirmed("Keep this correction?"):
+        if not yes and not confirmed(plan.asks.question):
             raise click.ClickException("nothing was kept; to keep it, answer y or add --yes")
-        correction = Correction(asked["id"], change, reason, by)
-        number, done = correct_and_mark_again(connection, issue, correction, now())
-        if done != appeal:
-            click.echo(f"answers came in meanwhile:\n{appeal_text(done)}")
-    click.echo(f"correction {number} of issue {issue} is kept")
-
-
-def _question(connection: Records, issue: int, label: str, number: int) -> Plain:
-    forms = corrected_forms(connection, issue)
-    if not forms:
-        raise RecordsRefused(f"there is no issue {issue} in the records")
-    form = forms.get(label.upper())
-    if form is None:
-        raise RecordsRefused(f"issue {issue} has no form '{label}', only {', '.join(forms)}")
-    entries = form["questions"]
-    if number > len(entries):
-        raise RecordsRefused(f"form {label} ends with question {len(entries)}")
-    asked: Plain = entries[number - 1]["question"]
-    return asked
-
-
-def _change(question: Plain, ways: Sequence[Any]) -> Plain:
-    accept, key, number, _ = ways
-    try:
-        if accept is not None:
-            return accept_option(question, accept)
-        if key is not None:
-            return key_options(question, key)
-        return leave_out() if number is None else accept_number(question, number)
-    except CannotMark as refused:
-        raise RecordsRefused(str(refused)) from refused
+        done = accepted(
+            carry_out_correction(connection, plan, reason=reason, decided_by=by, at=now())
+        )
+        if done.meanwhile:
+            click.echo(f"answers came in meanwhile:\n{appeal_text(done.appeal)}")
+    click.echo(f"correction {done.number} of issue {issue} is kept")

@@ -3,9 +3,9 @@
 from collections.abc import Iterator, Mapping
 
 from generator.command_line.marking.mark_words import mark_words, marks_shown
-from generator.workflows.project.loading import counted
 from generator.marking.answers import Effect
 from generator.records.sittings import VERDICT_WORDS, Appeal, Marked, MarkedAgain
+from generator.workflows import counted
 
 _STAYS: Mapping[Effect, str] = {
     "other numbers": "asks it with other numbers and stays as it is",

@@ -1,23 +1,20 @@
 """`guidecoat mark`."""
 
 import sys
-from collections.abc import Sequence
 from datetime import date
 from pathlib import Path
 
 import click
 
-from generator.command_line.terminal.clock import Day, now
 from generator.command_line.marking.mark_entry import entered_by_hand
-from generator.workflows.taking_in.answer_files import is_page_file, read_files, source_line
 from generator.command_line.marking.mark_words import outcome_json, outcome_text
-from generator.workflows.project.loading import counted
-from generator.command_line.terminal.open_records import issued_records
-from generator.command_line.terminal.renamed_options import renamed
+from generator.command_line.terminal import Day, accepted, issued_records, now, renamed
 from generator.diagnostics import as_text
 from generator.marking.tables import FormAnswers
 from generator.records import Records
-from generator.records.sittings import issued_forms, mark_and_keep
+from generator.workflows import counted
+from generator.workflows import marking as workflow
+from generator.workflows.taking_in import is_page_file, read_files, seats_of, source_line
 
 
 @click.command()
@@ -70,20 +67,11 @@ def mark(
             answers = entered_by_hand(connection, form_id, person)
         else:
             answers, empty = _from_files(connection, responses, person)
-        day = sat.isoformat() if sat else ""
-        outcome = mark_and_keep(connection, answers, now(), marker, day)
-        seats = _seats(connection, empty)
+        done = workflow.mark(connection, answers, at=now(), marker=marker, sat=sat)
+        outcome = accepted(done)
+        seats = seats_of(connection, empty)
     as_json = output_format == "json"
     click.echo(outcome_json(outcome, empty) if as_json else outcome_text(outcome, seats))
-
-
-def _seats(connection: Records, form_ids: Sequence[str]) -> list[str]:
-    """Return label, person and id of forms."""
-    forms = issued_forms(connection, form_ids)
-    return [
-        f"form {found.label} ({', '.join(filter(None, (found.person, form_id)))})"
-        for form_id, found in forms.items()
-    ]
 
 
 def _from_files(

@@ -5,10 +5,10 @@ from collections.abc import Iterator, Sequence
 from fractions import Fraction
 from typing import Any
 
-from generator.workflows.project.loading import counted
 from generator.marking import FormMark, Typed
 from generator.quantities import number_text, round_to_step
 from generator.records.sittings import VERDICT_WORDS, Entered, Kept, Outcome
+from generator.workflows import counted
 
 
 def outcome_text(outcome: Outcome, empty: Sequence[str]) -> str:

@@ -1,18 +1,20 @@
 """`guidecoat report`."""
 
-import sys
-from collections.abc import Iterable, Sequence
 from datetime import date
 from pathlib import Path
 
 import click
 
-from generator.command_line.terminal.clock import today
-from generator.workflows.files.private_files import write_private_files
-from generator.workflows.files.private_targets import off_the_site
-from generator.workflows.project.loading import Project
-from generator.command_line.terminal.open_records import on_a_day, readable_bank, records_here
-from generator.workflows.reporting.report_files import Document, Wanted, report_files
+from generator.command_line.terminal import (
+    accepted,
+    as_of,
+    progress,
+    records_here,
+    shown_path,
+    today,
+)
+from generator.workflows.bank import readable_bank
+from generator.workflows.reporting import Wanted, write_reports
 
 # SQLite holds no larger row number
 MOST = 2**31
@@ -28,7 +30,7 @@ FEWEST_TO_WATCH = 3
 @click.option("--profile", "profiles", is_flag=True, help="Profiles by task, for new hires.")
 @click.option("--output", type=click.Path(path_type=Path), help="Another folder to write into.")
 @click.option("--large-print", is_flag=True, help="Set the text in 18 pt.")
-@on_a_day
+@as_of
 def report(
     number: int,
     person: str | None,
@@ -54,24 +56,18 @@ def report(
         raise click.UsageError("a class report is about everybody: leave --person and --form out")
     wanted = Wanted(person, label, of_class, profiles, large_print)
     with records_here() as (connection, project):
-        folder = (output or project.issue_folder(number) / "reports").resolve()
-        off_the_site(project, output or folder)
-        bank = readable_bank(project)
-        day = on or today()
-        files = report_files(
-            project, connection, bank, number, wanted, folder=folder, day=day, watched=_watched
+        bank = accepted(readable_bank(project), project.read_line)
+        written = accepted(
+            write_reports(
+                project,
+                connection,
+                bank,
+                number,
+                wanted,
+                day=on or today(),
+                output=output,
+                watched=progress("reports", FEWEST_TO_WATCH),
+            )
         )
-        written = write_private_files(folder, files)
     for path in written:
-        click.echo(_shown(project, path))
-
-
-def _watched(documents: Sequence[Document]) -> Iterable[Document]:
-    quiet = len(documents) < FEWEST_TO_WATCH or not sys.stderr.isatty()
-    with click.progressbar(documents, label="reports", file=sys.stderr, hidden=quiet) as bar:
-        yield from bar
-
-
-def _shown(project: Project, path: Path) -> str:
-    root = project.root.resolve()
-    return (path.relative_to(root) if path.is_relative_to(root) else path).as_posix()
+        click.echo(shown_path(project, path))

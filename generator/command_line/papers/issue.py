@@ -5,19 +5,21 @@ from typing import cast
 
 import click
 
-from generator.assembly import form_labels
-from generator.bank import Bank
-from generator.workflows.printing_papers.issue_papers import finish_pending, print_again
-from generator.workflows.issuing.new_issue import Request, new_issue
-from generator.workflows.printing_papers.paper_files import PaperSettings
-from generator.workflows.project.loading import bank_hash, find_project, sound_bank
-from generator.command_line.terminal.open_records import records_here
-from generator.command_line.papers.rosters import people_of
-from generator.command_line.terminal.seeds import Seed
-from generator.diagnostics import did_you_mean
+from generator.command_line.terminal import (
+    Seed,
+    accepted,
+    now,
+    progress,
+    project_here,
+    records_here,
+    say_finished,
+)
 from generator.printing import PaperSize
-from generator.records.issues import issue_of, same_request
-from generator.records.people import refuse_erased
+from generator.workflows import issuing
+from generator.workflows.bank import sound_bank
+from generator.workflows.files import line_of
+from generator.workflows.people import people_of
+from generator.workflows.printing_papers import PaperSettings, finish_pending
 
 MOST_FORMS = 200
 
@@ -57,37 +59,31 @@ def issue(
         )
     if forms and roster:
         raise click.UsageError("give --forms or --roster, not both; a roster has a form a person")
-    project = find_project()
-    people = people_of(roster) if roster else ()
-    bank = sound_bank(project)
-    _refuse_unknown(bank, blueprint)
+    project = project_here()
+    people = accepted(people_of(project, roster), line_of) if roster else ()
+    bank = accepted(sound_bank(project), project.read_line)
     settings = PaperSettings(cast("PaperSize", paper.lower()), large_print, on_screen)
-    labels = form_labels(len(people) or forms or 1)
-    request = Request(blueprint, seed, labels, people, settings)
+    request = accepted(
+        issuing.request_papers(
+            bank, blueprint, seed, people=people, forms=forms or 1, settings=settings
+        )
+    )
     with records_here() as (connection, _):
-        refuse_erased(connection, (person.code for person in people))
-        finish_pending(project, connection)
-        day = ""
-        number = same_request(connection, blueprint, seed, bank_hash(project), request.seats)
-        if number is None:
-            number, written = new_issue(project, bank, connection, request)
-            click.echo(f"issue {number} is in the records", err=True)
-        else:
-            written = print_again(project, connection, number, settings)
-            day = issue_of(connection, number).issued[:10]
-    for path in written:
+        say_finished(finish_pending(project, connection))
+        watched = progress("papers")
+        issued = accepted(
+            issuing.issue(project, bank, connection, request, now(), watched), project.read_line
+        )
+    for note in issued.notes:
+        click.echo(note, err=True)
+    if not issued.made_before:
+        click.echo(f"issue {issued.number} is in the records", err=True)
+    for path in issued.files:
         click.echo(path.relative_to(project.root))
-    if day:
+    if issued.made_before:
         # last, where it is read: nobody notices one line above a hundred names of files
         click.echo(
-            f"NO NEW PAPERS: these are the papers of issue {number}, made on {day}, written again. "
-            "For new ones take another --seed.",
+            f"NO NEW PAPERS: these are the papers of issue {issued.number}, made on "
+            f"{issued.made_before}, written again. For new ones take another --seed.",
             err=True,
         )
-
-
-def _refuse_unknown(bank: Bank, blueprint: str) -> None:
-    if blueprint not in bank.blueprints:
-        near = did_you_mean(blueprint, bank.blueprints)
-        hint = f"; {near}" if near else f". The papers are: {', '.join(sorted(bank.blueprints))}"
-        raise click.UsageError(f"no paper is called '{blueprint}'{hint}")

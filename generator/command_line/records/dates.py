@@ -4,18 +4,17 @@ from datetime import date
 
 import click
 
-from generator.command_line.terminal.asking import ask_first
-from generator.command_line.terminal.clock import Day, now, today
-from generator.command_line.terminal.open_records import on_a_day, records_here
-from generator.records.practice import (
-    KIND_WORDS,
-    DatedFact,
-    add_fact,
-    doubts_about,
-    due_list,
-    replace_fact,
-    why_due,
+from generator.command_line.terminal import (
+    Day,
+    accepted,
+    as_of,
+    ask_first,
+    now,
+    records_here,
+    today,
 )
+from generator.records.practice import KIND_WORDS, due_list
+from generator.workflows.practice import keep_date, plan_date
 
 WITHIN = 60
 
@@ -31,7 +30,7 @@ WITHIN = 60
 )
 @click.option("--reason", default="", help="Why it is corrected; it is kept.")
 @click.option("--yes", is_flag=True, help="Do not ask about a day that looks odd.")
-@on_a_day
+@as_of
 def date_command(
     person: str,
     kind: str,
@@ -51,28 +50,21 @@ def date_command(
     corrected with --instead-of and its number, which 'guidecoat records show' gives; what it was
     stays in the records with --reason.
     """
-    if kind == "retest" and (due is None or not subject):
-        raise click.UsageError("a retest needs --due and --subject with the name of the paper")
-    fact = DatedFact(person, kind, done.isoformat(), due.isoformat() if due else "", subject)
     if (earlier is None) != (not reason):
         raise click.UsageError("--instead-of and --reason go together")
-    today_here = on or today()
-    with records_here() as (connection, _):
-        if doubts := doubts_about(fact, today_here):
-            ask_first(doubts, "Keep this date?", yes)
-        if earlier is None:
-            add_fact(connection, fact, now(), today_here)
-        else:
-            replace_fact(connection, earlier, fact, reason, now(), today_here)
-    day = fact.falls_due
-    click.echo(
-        f"{fact.in_words}: {fact.done}"
-        + (f"; due again on {day.isoformat()}: {why_due(fact, day)}" if day else "")
+    plan = accepted(
+        plan_date(person, kind, done=done, due=due, subject=subject, today=on or today())
     )
+    with records_here() as (connection, _):
+        if plan.asks is not None:
+            ask_first(plan.asks, yes)
+        kept = keep_date(connection, plan, now(), earlier=earlier, reason=reason)
+        words = accepted(kept)
+    click.echo(words)
 
 
 @click.command()
-@on_a_day
+@as_of
 @click.option(
     "--within",
     type=click.IntRange(0, 36_600),

@@ -4,9 +4,9 @@ import click
 
 from generator.command_line.records.certificate import certificate
 from generator.command_line.records.dates import date_command, due
+from generator.command_line.records.issues import again, issues, void
 from generator.command_line.records.keeping import backup, check, retention
 from generator.command_line.records.leaving import erase, export, pack
-from generator.command_line.records.issues import again, issues, void
 from generator.command_line.records.mending import show, take_out_command
 from generator.command_line.records.people import people
 from generator.command_line.records.practice import observe, sheet

@@ -2,15 +2,11 @@
 
 import click
 
-from generator.command_line.terminal.asking import ask_first
-from generator.command_line.terminal.clock import now
-from generator.workflows.printing_papers.issue_papers import finish_pending, print_again
-from generator.workflows.project.loading import counted
-from generator.command_line.terminal.open_records import records_here
-from generator.records.issues import all_issues, take_back_void
-from generator.records.issues import void as take_out
-from generator.records.leaving import stake_of_issue
+from generator.command_line.terminal import accepted, ask_first, now, records_here, say_finished
+from generator.records.issues import all_issues
 from generator.records.store import amendments_of_issue
+from generator.workflows import counted, issuing
+from generator.workflows.printing_papers import finish_pending, print_again
 
 # SQLite holds no larger row number; nobody issues so many
 MOST = 2**31
@@ -23,7 +19,7 @@ def issues() -> None:
     Example: guidecoat records issues
     """
     with records_here() as (connection, project):
-        finish_pending(project, connection)
+        say_finished(finish_pending(project, connection))
         for line in all_issues(connection):
             forms = counted(line.forms, "form")
             said = f"issue {line.number}: {line.blueprint}, {line.issued[:10]}, {forms}, "
@@ -41,7 +37,7 @@ def again(number: int) -> None:
     Example: guidecoat records print-again 3
     """
     with records_here() as (connection, project):
-        written = print_again(project, connection, number)
+        written = accepted(print_again(project, connection, number))
     for path in written:
         click.echo(path.relative_to(project.root))
 
@@ -60,14 +56,12 @@ def void(number: int, reason: str, take_back: bool, yes: bool) -> None:
     --take-back puts them into use again. Shred the printed ones.
     """
     with records_here() as (connection, _):
-        stakes = stake_of_issue(connection, number)
         if take_back:
-            take_back_void(connection, number, reason, now())
+            stakes = accepted(issuing.use_again(connection, number, reason, now()))
             click.echo(f"in use again: {stakes}")
             return
-        question = "None of it counts until the void is taken back. Void it?"
-        ask_first(f"you are about to void {stakes}", question, yes)
-        take_out(connection, number, reason, now())
+        ask_first(accepted(issuing.plan_void(connection, number)), yes)
+        stakes = accepted(issuing.void_issue(connection, number, reason, now()))
     click.echo(f"voided: {stakes}")
     click.echo(
         f"to take it back: guidecoat records void {number} --take-back --reason ...", err=True

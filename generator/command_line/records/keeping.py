@@ -1,18 +1,14 @@
 """`guidecoat records backup`, `check` and `retention`: the file and how long it is kept."""
 
 import sys
-from collections.abc import Iterator
 from pathlib import Path
 
 import click
 
-from generator.workflows.files.leftovers import leftovers
-from generator.workflows.files.private_targets import off_the_site
-from generator.workflows.project.loading import Project, counted, find_project
-from generator.command_line.terminal.open_records import records_folder, records_here
-from generator.command_line.terminal.renamed_options import needs_option
+from generator.command_line.terminal import accepted, needs_option, project_here, records_here
 from generator.records.practice import NOTE, PERIODS
-from generator.records.store import OTHERS, back_up, integrity_problems
+from generator.workflows import counted
+from generator.workflows.keeping import back_up_records, record_problems
 
 
 @click.command()
@@ -33,7 +29,7 @@ def backup(file: Path) -> None:
     beside that with -wal and -shm at the end.
     """
     with records_here() as (connection, project):
-        size = back_up(connection, off_the_site(project, file))
+        size = accepted(back_up_records(project, connection, file))
     click.echo(f"{file.as_posix()}: {size / 1e6:.1f} MB")
 
 
@@ -44,35 +40,11 @@ def check() -> None:
     Example: guidecoat records check
     """
     with records_here() as (connection, project):
-        problems = [
-            *integrity_problems(connection),
-            *_open_doors(records_folder(project)),
-            *_left_behind(project),
-        ]
+        problems = record_problems(project, connection)
     for problem in problems:
         click.echo(problem, err=True)
     click.echo("the records are whole" if not problems else counted(len(problems), "problem"))
     sys.exit(1 if problems else 0)
-
-
-def _left_behind(project: Project) -> Iterator[str]:
-    """Name what a command that was stopped left; it may hold keys, or what is about people."""
-    folders = (project.root, project.printed, *_below(records_folder(project)))
-    for path in (left for folder in folders for left in leftovers(folder)):
-        name = path.relative_to(project.root).as_posix()
-        yield f"{name} was left by a command that was stopped; delete it once no other one runs"
-
-
-def _below(folder: Path) -> Iterator[Path]:
-    yield folder
-    yield from (path for path in sorted(folder.iterdir()) if path.is_dir())
-
-
-def _open_doors(folder: Path) -> Iterator[str]:
-    for path in (folder, *sorted(folder.rglob("*"))):
-        if path.stat().st_mode & OTHERS:
-            name = path.relative_to(folder.parent).as_posix()
-            yield f"{name} can be read by others; take their rights away: chmod go= {name}"
 
 
 @click.command()
@@ -81,7 +53,7 @@ def retention() -> None:
 
     Example: guidecoat records retention
     """
-    find_project()
+    project_here()
     for period in PERIODS:
         click.echo(f"{period.jurisdiction}: {period.record}")
         click.echo(f"    keep: {period.keep}")

@@ -1,33 +1,23 @@
 """`guidecoat records pack`, `export` and `erase`: what leaves the records."""
 
-import json
-import sys
 from datetime import date
 from pathlib import Path
 
 import click
 
-from generator.command_line.terminal.asking import ask_first
-from generator.command_line.terminal.clock import now, today
-from generator.workflows.files.private_files import write_private, write_private_folder
-from generator.workflows.files.private_targets import new_file, off_the_site
-from generator.command_line.records.certificate import set_certificate
-from generator.command_line.terminal.open_records import (
-    certificate_file,
-    export_file,
-    on_a_day,
+from generator.command_line.terminal import (
+    accepted,
+    as_of,
+    ask_first,
+    needs_option,
+    now,
+    progress,
     records_here,
+    renamed,
+    today,
 )
-from generator.command_line.terminal.renamed_options import needs_option, renamed
-from generator.records.certificates import all_certificates
-from generator.records.leaving import (
-    Erased,
-    erase_person,
-    export_person,
-    pack_tables,
-    stake_of_person,
-)
-from generator.records.people import person_id
+from generator.records.leaving import Erased
+from generator.workflows import leaving
 
 _PATH = click.Path(path_type=Path)
 
@@ -36,7 +26,7 @@ _PATH = click.Path(path_type=Path)
 @click.option("--output", "folder", type=_PATH, required=True, help="A new folder to write.")
 @needs_option("--output")
 @click.option("--pdf/--no-pdf", default=True, help="With or without certificates to print.")
-@on_a_day
+@as_of
 def pack(folder: Path, pdf: bool, on: date | None) -> None:
     """Write what an inspector of painter training asks for into a new folder.
 
@@ -46,21 +36,15 @@ def pack(folder: Path, pdf: bool, on: date | None) -> None:
     only; it holds codes and names, so hand it on with care.
     """
     with records_here() as (connection, project):
-        off_the_site(project, folder)
-        contents = dict(pack_tables(connection, on or today()))
-        kept = tuple(all_certificates(connection)) if pdf else ()
-        with click.progressbar(
-            kept, label="certificates", file=sys.stderr, hidden=not sys.stderr.isatty()
-        ) as each:
-            for found in each:
-                name = certificate_file(project, found.number).name
-                try:
-                    contents[name] = set_certificate(project, found, "a4")
-                except click.ClickException as refused:
-                    # one that cannot be set must not keep the others from the inspector
-                    click.echo(f"certificate {found.number} is left out: {refused}", err=True)
-        write_private_folder(folder, contents)
-    click.echo(f"{folder.as_posix()}: {len(contents)} files")
+        watched = progress("certificates")
+        packed = accepted(
+            leaving.pack(
+                project, connection, folder, on or today(), certificates=pdf, watched=watched
+            )
+        )
+    for sentence in packed.left_out:
+        click.echo(sentence, err=True)
+    click.echo(f"{folder.as_posix()}: {packed.files} files")
 
 
 @click.command()
@@ -75,11 +59,7 @@ def export(person: str, target: Path | None) -> None:
     Example: guidecoat records export "Apprentice 01"
     """
     with records_here() as (connection, project):
-        plain = export_person(connection, person)
-        own = export_file(project, person_id(connection, person))
-        path = new_file(project, target) if target else own
-    text = json.dumps(plain, ensure_ascii=False, indent=1) + "\n"
-    write_private(path, text.encode("utf-8"))
+        path = accepted(leaving.export(project, connection, person, target))
     click.echo(path.relative_to(project.root) if target is None else path)
 
 
@@ -96,13 +76,8 @@ def erase(person: str, yes: bool) -> None:
     Look at 'guidecoat records retention' first: a rule may ask you to keep them.
     """
     with records_here() as (connection, project):
-        number = person_id(connection, person)
-        stakes = f"you are about to erase '{person}': {stake_of_person(connection, person)}"
-        ask_first(stakes, "Nothing brings it back. Erase?", yes)
-        erased = erase_person(connection, person, now())
-        files = [certificate_file(project, n) for n in (*erased.certificates, *erased.reprint)]
-        for path in (*files, export_file(project, number)):
-            path.unlink(missing_ok=True)
+        ask_first(accepted(leaving.plan_erasure(connection, person)), yes)
+        erased = accepted(leaving.erase(project, connection, person, now()))
     _say_what_is_left(erased)
 
 

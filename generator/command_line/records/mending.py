@@ -4,15 +4,13 @@ from typing import cast
 
 import click
 
-from generator.command_line.terminal.asking import ask_first
-from generator.command_line.terminal.clock import now
-from generator.command_line.terminal.open_records import records_here
-from generator.records import Records
+from generator.command_line.terminal import accepted, ask_first, now, records_here
 from generator.records.certificates import certificates_of
 from generator.records.people import person_of
-from generator.records.practice import KINDS, Kind, entries_of, entry_of, put_back, take_out
+from generator.records.practice import KINDS, Kind, entries_of
 from generator.records.sittings import results_of
 from generator.records.store import Amendment, amendments_of_person
+from generator.workflows.practice import plan_take_out, put_back_entry, take_out_entry
 
 
 @click.command()
@@ -65,18 +63,9 @@ def take_out_command(
     chosen = cast("Kind", kind)
     with records_here() as (connection, _):
         if back:
-            entry = put_back(connection, person, chosen, number, reason, now())
-            click.echo(f"{kind} {number} counts again: {entry.words}")
+            words = accepted(put_back_entry(connection, person, chosen, number, reason, now()))
+            click.echo(f"{kind} {number} counts again: {words}")
             return
-        entry = entry_of(connection, person, chosen, number)
-        stakes = f"{kind} {number}, {entry.words}{_signed(connection, person)}"
-        ask_first(stakes, "It counts no more until it is put back. Take it out?", yes)
-        take_out(connection, person, chosen, number, reason, now())
-    click.echo(f"{kind} {number} is taken out: {entry.words}")
-
-
-def _signed(connection: Records, person: str) -> str:
-    numbers = [str(certificate.number) for certificate in certificates_of(connection, person)]
-    if not numbers:
-        return ""
-    return f"; certificates that were issued stay as they are: {', '.join(numbers)}"
+        ask_first(accepted(plan_take_out(connection, person, chosen, number)), yes)
+        words = accepted(take_out_entry(connection, person, chosen, number, reason, now()))
+    click.echo(f"{kind} {number} is taken out: {words}")

@@ -6,12 +6,11 @@ from pathlib import Path
 
 import click
 
-from generator.command_line.terminal.clock import now
-from generator.command_line.terminal.open_records import records_here
-from generator.command_line.papers.rosters import one_person, people_of
-from generator.command_line.terminal.renamed_options import renamed
+from generator.command_line.terminal import accepted, now, project_here, records_here, renamed
 from generator.records import Person, Records
-from generator.records.people import ROLES, add_people, all_people, amend_person
+from generator.records.people import ROLES, all_people
+from generator.workflows import people as workflow
+from generator.workflows.files import line_of
 
 
 @click.command()
@@ -50,14 +49,16 @@ def people(
         raise click.UsageError("give --roster with a table, --person with a code, or --list")
     if roster is not None and code is not None:
         raise click.UsageError("give --roster for a table or --person for one person, not both")
-    added = people_of(roster) if roster else ()
+    added: tuple[Person, ...] = ()
+    if roster is not None:
+        added = accepted(workflow.people_of(project_here(), roster), line_of)
     if code is not None and (reason is None or name):
         # a corrected name is looked at in the same way as a new one
-        person = one_person(code, name or "")
+        person = accepted(workflow.one_person(project_here(), code, name or ""))
         added = () if reason is not None else (person,)
     with records_here() as (connection, _):
         if code is not None and reason is not None:
-            amend_person(connection, code, name, role, reason, now())
+            accepted(workflow.correct_person(connection, code, name, role, reason, now()))
             click.echo(f"'{code}' is corrected; what it was stays in the records")
         elif added:
             _add(connection, [replace(person, role=role or "learner") for person in added])
@@ -67,17 +68,13 @@ def people(
                 click.echo("\t".join(cells))
 
 
-def _add(connection: Records, added: Iterable[Person]) -> None:
-    people = tuple(added)
-    new = add_people(connection, people, now())
-    click.echo(f"{new} added, {len(people) - new} there already")
-    known = {person.code: person for person in all_people(connection)}
-    for person in people:
-        there = known[person.code]
-        if (person.name and person.name != there.name) or person.role != there.role:
-            click.echo(
-                f"'{person.code}' has another name or role in the records and keeps it; to "
-                f'correct it: guidecoat records people --person "{person.code}" --name ... '
-                "--role ... --reason ...",
-                err=True,
-            )
+def _add(connection: Records, people: Iterable[Person]) -> None:
+    added = accepted(workflow.add(connection, people, now()))
+    click.echo(f"{added.new} added, {added.known} there already")
+    for code in added.differing:
+        click.echo(
+            f"'{code}' has another name or role in the records and keeps it; to "
+            f'correct it: guidecoat records people --person "{code}" --name ... '
+            "--role ... --reason ...",
+            err=True,
+        )

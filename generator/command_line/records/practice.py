@@ -5,23 +5,19 @@ from typing import cast
 
 import click
 
-from generator.bank import Bank, hazards_met
-from generator.bank.models import Procedure
-from generator.command_line.terminal.clock import Day, now, today
-from generator.workflows.project.loading import Project, find_project
-from generator.command_line.terminal.open_records import on_a_day, readable_bank, records_here
-from generator.workflows.files.writing import write_files
-from generator.diagnostics import did_you_mean
-from generator.printing import PaperSize, PrintingRefused, observation_sheet
-from generator.records import RecordsRefused
-from generator.records.practice import (
-    Observation,
-    observed_steps,
-    replace_observation,
-    seen_of,
-    sheet_steps,
+from generator.command_line.terminal import (
+    Day,
+    accepted,
+    as_of,
+    now,
+    project_here,
+    records_here,
+    today,
 )
-from generator.records.practice import observe as keep_observation
+from generator.printing import PaperSize
+from generator.workflows.bank import readable_bank
+from generator.workflows.practice import Watched, keep_observation, observation_of
+from generator.workflows.printing_papers import print_observation_sheets
 
 
 @click.command()
@@ -36,7 +32,7 @@ from generator.records.practice import observe as keep_observation
     "--instead-of", "earlier", type=click.IntRange(1), help="Number of the one it corrects."
 )
 @click.option("--reason", default="", help="Why it is corrected; it is kept.")
-@on_a_day
+@as_of
 def observe(
     person: str,
     procedure: str,
@@ -58,30 +54,15 @@ def observe(
     """
     if (earlier is None) != (not reason):
         raise click.UsageError("--instead-of and --reason go together")
-    if day > (on or today()):
-        raise click.UsageError(f"{day.isoformat()} is still to come; give the day of the work")
-    found = _procedure(readable_bank(find_project()), procedure)
-    sheet_rows = sheet_steps(found)
-    try:
-        seen = seen_of(sheet_rows, steps)
-    except RecordsRefused as refused:
-        raise click.UsageError(str(refused)) from refused
-    observation = Observation(
-        person=person,
-        procedure=procedure,
-        title=found.title,
-        steps=observed_steps(sheet_rows, seen),
-        observer=observer,
-        observed=day.isoformat(),
-        job=job,
-        note=note,
-    )
+    project = project_here()
+    bank = accepted(readable_bank(project), project.read_line)
+    watched = Watched(person, procedure, steps, observer, day, job, note)
+    observation = accepted(observation_of(bank, watched, on or today()))
     with records_here() as (connection, _):
-        if earlier is None:
-            number = keep_observation(connection, observation, now())
-        else:
-            number = replace_observation(connection, earlier, observation, reason, now())
-    click.echo(f"observation {number}: {found.title}: {observation.in_words}")
+        number = accepted(
+            keep_observation(connection, observation, now(), earlier=earlier, reason=reason)
+        )
+    click.echo(f"observation {number}: {observation.title}: {observation.in_words}")
 
 
 @click.command()
@@ -94,46 +75,13 @@ def sheet(procedure: str | None, every: bool, paper: str, large_print: bool) -> 
 
     Example: guidecoat records sheet mix_filler
     """
+    project = project_here()
+    bank = accepted(readable_bank(project), project.read_line)
     if every == (procedure is not None):
-        listed = ", ".join(sorted(readable_bank(find_project()).procedures))
+        listed = ", ".join(sorted(bank.procedures))
         raise click.UsageError(f"name one procedure, or say --all; the procedures: {listed}")
-    project = find_project()
-    bank = readable_bank(project)
     names = sorted(bank.procedures) if procedure is None else [procedure]
-    found = {name: _procedure(bank, name) for name in names}
     size = cast("PaperSize", paper.lower())
-    sheets = {
-        f"sheet-{name}.pdf": _sheet(project, bank, name, record, size, large_print)
-        for name, record in found.items()
-    }
-    for path in write_files(project.printed, sheets):
+    written = print_observation_sheets(project, bank, names, paper=size, large_print=large_print)
+    for path in accepted(written):
         click.echo(path.relative_to(project.root))
-
-
-def _sheet(
-    project: Project, bank: Bank, name: str, record: Procedure, size: PaperSize, large: bool
-) -> bytes:
-    try:
-        return observation_sheet(
-            name,
-            record,
-            edition=bank.sheet.edition,
-            paper=size,
-            fonts=project.fonts,
-            hazards=_titles(bank, hazards_met(record)),
-            worn=_titles(bank, record.wears),
-            large_print=large,
-        )
-    except PrintingRefused as refused:
-        raise click.ClickException(str(refused)) from refused
-
-
-def _titles(bank: Bank, hazards: tuple[str, ...]) -> list[str]:
-    return [bank.hazards[name].record.title for name in hazards if name in bank.hazards]
-
-
-def _procedure(bank: Bank, name: str) -> Procedure:
-    if name not in bank.procedures:
-        hint = did_you_mean(name, bank.procedures) or ", ".join(sorted(bank.procedures))
-        raise click.UsageError(f"the bank has no procedure '{name}'; {hint}")
-    return bank.procedures[name].record

@@ -4,6 +4,8 @@ import sys
 
 import click
 
+from generator.workflows import NeedsConfirmation
+
 
 def somebody_is_there() -> bool:
     """Say whether a person sits at the keyboard."""
@@ -11,7 +13,7 @@ def somebody_is_there() -> bool:
 
 
 def confirmed(question: str) -> bool:
-    """Ask a question and give the answer; what is said next stands on a line of its own."""
+    """Ask a question and return the answer; what is said next stands on a line of its own."""
     try:
         return click.confirm(question, err=True)
     finally:
@@ -20,22 +22,22 @@ def confirmed(question: str) -> bool:
             click.echo(err=True)
 
 
-def ask_first(stakes: str, question: str, yes: bool) -> None:
+def ask_first(asked: NeedsConfirmation, yes: bool) -> None:
     """Go on only with a yes; stop with one sentence, exit 1 and nothing changed without one.
 
-    stakes  what would be lost or changed, shown before the question
-    yes     said on the command line already
+    asked  what would be lost or changed, shown before the question
+    yes    said on the command line already
     """
     if yes:
         return
     if not somebody_is_there():
         raise click.ClickException(
-            f"{stakes}. Nobody is at the keyboard to say yes, so nothing was changed; "
+            f"{asked.stakes}. Nobody is at the keyboard to say yes, so nothing was changed; "
             "add --yes if you mean it"
         )
-    click.echo(f"{stakes}.", err=True)
+    click.echo(f"{asked.stakes}.", err=True)
     try:
-        sure = confirmed(question)
+        sure = confirmed(asked.question)
     except click.Abort as end:
         raise click.ClickException("nothing was changed") from end
     if not sure:

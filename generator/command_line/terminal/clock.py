@@ -1,12 +1,14 @@
 """The only place that asks what day and time it is."""
 
+from collections.abc import Callable
 from datetime import date, datetime
-from typing import Any
+from typing import Any, TypeVar
 
 import click
 
-from generator.records import RecordsRefused
-from generator.records.store import read_date
+from generator.command_line.terminal.renamed_options import renamed
+
+F = TypeVar("F", bound=Callable[..., Any])
 
 
 def now() -> str:
@@ -26,7 +28,16 @@ class Day(click.ParamType[date]):
 
     def convert(self, value: Any, param: click.Parameter | None, ctx: click.Context | None) -> date:
         """Read the day; anything else is misuse."""
+        from generator.records import RecordsRefused
+        from generator.records.store import read_date
+
         try:
             return value if isinstance(value, date) else read_date(str(value))
         except RecordsRefused as refused:
             return self.fail(str(refused), param, ctx)
+
+
+def as_of(command: F) -> F:
+    """Add the option that counts from another day than today."""
+    option = click.option("--as-of", "on", type=Day(), help="Count from this day, not from today.")
+    return option(renamed("--on", "--as-of")(command))

@@ -4,8 +4,9 @@ from pathlib import Path
 
 from generator.questions import askables
 from generator.questions.giveaways import FILE, list_text
+from generator.workflows.bank import sound_bank
 from generator.workflows.files import write_files
-from generator.workflows.project import Project, sound_bank
+from generator.workflows.project import Project
 from generator.workflows.refusals import Refused
 
 

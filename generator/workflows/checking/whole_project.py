@@ -6,9 +6,9 @@ from pathlib import Path
 from generator.bank import Bank, ScalarNode, written_texts
 from generator.diagnostics import Place, Problem, sorted_problems
 from generator.printing import PrintingRefused, unsettable
+from generator.workflows.bank import read_and_check
 from generator.workflows.checking.fillable_plans import blueprint_problems
 from generator.workflows.project import Project
-from generator.workflows.project.loading import read_and_check
 
 
 def whole_project(project: Project) -> tuple[Bank | None, tuple[Problem, ...]]:

@@ -6,8 +6,8 @@ import tempfile
 from collections.abc import Iterable, Mapping
 from pathlib import Path
 
-from generator.workflows.files.leftovers import UNFINISHED, clear_away
 from generator.records.store import OWNER_FOLDER, make_private
+from generator.workflows.files.leftovers import UNFINISHED, clear_away
 
 
 def write_private(path: Path, data: bytes) -> None:

@@ -1,4 +1,4 @@
-"""A key corrected after an appeal: planned and shown first, then kept, with everybody marked again."""
+"""A key corrected after an appeal: planned and shown first, then kept, and all marked again."""
 
 from collections.abc import Mapping
 from dataclasses import dataclass

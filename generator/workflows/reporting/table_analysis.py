@@ -27,9 +27,7 @@ class TableAnalysis:
     problems: Problems
 
 
-def analyse_table(
-    responses: Path, key_file: Path, cut: int | None
-) -> TableAnalysis | Refused:
+def analyse_table(responses: Path, key_file: Path, cut: int | None) -> TableAnalysis | Refused:
     """Return the analysis of a table, or every problem of the table and its key.
 
     cut  marks from which a person passes

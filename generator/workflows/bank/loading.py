@@ -5,7 +5,7 @@ from collections.abc import Sequence
 from generator.bank import Bank, load_bank
 from generator.bank.checks import checked_bank
 from generator.diagnostics import Problem, has_errors
-from generator.workflows.project.folder import Project
+from generator.workflows.project import Project
 from generator.workflows.refusals import Refused, refused_with
 
 
