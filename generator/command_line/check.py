@@ -6,10 +6,11 @@ import click
 
 from generator.bank import bank_figures, record_schemas
 from generator.command_line.giveaways import write_list
-from generator.command_line.project import counted, find_project
+from generator.command_line.project import find_project
 from generator.command_line.whole_project import whole_project
 from generator.command_line.writing import write_files
 from generator.diagnostics import as_annotations, as_json, as_text, has_errors
+from generator.wording import counted
 
 
 @click.command()
@@ -52,7 +53,7 @@ def check(output_format: str, notes: bool, write_schemas: bool, write_giveaways:
     sys.exit(1 if has_errors(problems) else 0)
 
 
-def _summary(counts: dict[str, object], problems: object) -> str:
+def _summary(counts: dict[str, int], problems: object) -> str:
     assert isinstance(problems, tuple)
     kinds = {s: sum(p.severity == s for p in problems) for s in ("error", "warning", "note")}
     held = ", ".join(

@@ -11,13 +11,13 @@ from generator.command_line.clock import Day, now
 from generator.command_line.mark_entry import entered_by_hand
 from generator.command_line.mark_files import is_page_file, read_files, source_line
 from generator.command_line.mark_words import outcome_json, outcome_text
-from generator.command_line.project import counted
 from generator.command_line.records_desk import issued_records
 from generator.command_line.renamed_options import renamed
 from generator.diagnostics import as_text
 from generator.marking.tables import FormAnswers
 from generator.records import Records
 from generator.records.sittings import issued_forms, mark_and_keep
+from generator.wording import counted
 
 
 @click.command()

@@ -31,17 +31,11 @@ from generator.marking.tables import (
 )
 from generator.records import Records
 from generator.records.sittings import marked_papers
+from generator.wording import KIND_WORDS
 
 Plain = Mapping[str, Any]
 BACK = "back"
 _HERE = Place("terminal", 1, 1)
-_ASKS = {
-    "choice": "one letter",
-    "multiple_response": "letters",
-    "numeric": "a number",
-    "order": "letters in order",
-    "match": "pairs such as 1C 2A",
-}
 
 
 def entered_by_hand(connection: Records, form_id: str, person: str) -> list[FormAnswers]:
@@ -142,7 +136,7 @@ def _prompt(entry: Plain, point: int) -> str:
     question = entry["question"]
     if question["kind"] != "written":
         unit = question["key"].get("unit_symbol")
-        asks = f"{_ASKS[question['kind']]}{f' in {unit}' if unit else ''}"
+        asks = f"{KIND_WORDS[question['kind']].prompt}{f' in {unit}' if unit else ''}"
         return f"{entry['number']} ({asks})"
     says = question["key"]["points"][point]
     return f"{entry['number']}, point {point + 1}, 0 to {says['marks']}: {says['text']}"

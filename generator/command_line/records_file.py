@@ -8,11 +8,12 @@ import click
 
 from generator.command_line.leftovers import leftovers
 from generator.command_line.private_targets import off_the_site
-from generator.command_line.project import Project, counted, find_project
+from generator.command_line.project import Project, find_project
 from generator.command_line.records_desk import records_folder, records_here
 from generator.command_line.renamed_options import needs_option
 from generator.records.practice import NOTE, PERIODS
 from generator.records.store import OTHERS, back_up, integrity_problems
+from generator.wording import counted
 
 
 @click.command()

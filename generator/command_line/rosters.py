@@ -8,10 +8,10 @@ from pathlib import Path
 import click
 
 from generator.command_line.printable_people import read_printable
-from generator.command_line.project import counted
 from generator.command_line.table_files import line_of, text_of
 from generator.diagnostics import as_text
 from generator.records import Person
+from generator.wording import counted
 
 
 def people_of(roster: Path) -> tuple[Person, ...]:

@@ -61,7 +61,7 @@ class SatPaper:
 
     person   code, or empty
     sat      when the answers were entered, as text
-    verdict  a key of `records.marked.VERDICT_WORDS`
+    verdict  a key of `wording.VERDICT_WORDS`
     answers  every question, in order, those left out among them
     """
 
@@ -94,13 +94,3 @@ class SatPaper:
     def gate_missed(self) -> tuple[Answer, ...]:
         """Return the must-pass questions that are not fully right."""
         return tuple(answer for answer in self.gate if answer.lost)
-
-
-def pass_marks(form: Plain, most: int) -> int:
-    """Return the marks from which a form is passed; fewer where questions were left out.
-
-    most  marks of the questions that count
-    """
-    if most == form["marks"]:
-        return int(form["pass_marks"])
-    return -(-most * int(form["pass_percent"]) // 100)

@@ -73,6 +73,14 @@ RULES = (
         "[fan](term:fan), [rule](source:osha_134)",
     ),
     Rule(
+        "text-block",
+        "error",
+        "The text of a record is shown in a line of a question, a card or a paper, where a list, a "
+        "table or a heading has no room. Lessons may hold all of them.",
+        "action: |\n  Put on:\n\n  - goggles\n  - gloves",
+        "action: Put on goggles and gloves",
+    ),
+    Rule(
         "lesson-title",
         "error",
         "A lesson is listed by its first heading.",

@@ -5,6 +5,7 @@ from fractions import Fraction
 from math import atanh, copysign, sqrt, tanh
 from statistics import NormalDist
 
+from generator.assembly.forms import wilson_interval
 from generator.marking.analysis.scores import Figure
 
 # a correlation nearer to zero than this is called zero
@@ -65,11 +66,7 @@ def share_interval(right: int, people: int, trust: float = 0.95) -> tuple[float,
     """Return the interval of a share by Wilson's score method; None for nobody."""
     if people == 0:
         return None
-    z, share = two_sided(trust), right / people
-    below = 1 + z * z / people
-    centre = (share + z * z / (2 * people)) / below
-    reach = z * sqrt(share * (1 - share) / people + z * z / (4 * people * people)) / below
-    return max(0.0, centre - reach), min(1.0, centre + reach)
+    return wilson_interval(right / people, people, two_sided(trust))
 
 
 def two_sided(trust: float) -> float:

@@ -10,7 +10,7 @@ from generator.printing.content.class_key_layout import (
     layout_of,
     lines_of_letters,
 )
-from generator.printing.content.form_facts import counted, must_pass, total_marks
+from generator.wording import counted, must_pass, total_marks
 
 LEGEND = {
     "must": "must: the question has to be right on that form, whatever the marks.",
@@ -35,7 +35,7 @@ def class_key_content(
     heads = [Head(str(form["form"]), f"{form['pass_marks']}/{total_marks(form)}") for form in forms]
     layout = layout_of([row["cells"] for row in rows], heads, sheet, large_print)
     first, last = str(forms[0]["form"]), str(forms[-1]["form"])
-    said = counted(len(forms), "form", "forms")
+    said = counted(len(forms), "form")
     return {
         "title": str(forms[0]["title"]),
         "edition": str(forms[0]["edition"]),

@@ -7,7 +7,8 @@ from dataclasses import dataclass
 from generator.marking.answers import LEFT_OUT
 from generator.records.certificates.painter_topics import TOPICS, Topic
 from generator.records.issues import forms_of
-from generator.records.sittings import VERDICT_WORDS, Result, results_of, sittings_of
+from generator.records.sittings import Result, results_of, sittings_of
+from generator.wording import VERDICT_WORDS
 
 
 @dataclass(frozen=True, slots=True)

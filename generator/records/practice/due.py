@@ -8,13 +8,7 @@ from datetime import date
 from generator.records.practice.dated_facts import RENEWALS, DatedFact, all_facts
 from generator.records.sittings import Result, open_retests, passed_since
 from generator.records.store import days_after, read_date, years_after
-
-STATUS_WORDS = {
-    "read": "read in the rule",
-    "restated": "read as restated elsewhere",
-    "from_memory": "from memory, not checked against the rule",
-    "common_practice": "common practice, no published source",
-}
+from generator.wording import status_words
 
 
 @dataclass(frozen=True, slots=True)
@@ -64,7 +58,7 @@ def why_due(fact: DatedFact, day: date) -> str:
         return "day entered in the records"
     every = "every year" if renewal.years == 1 else f"every {renewal.years} years"
     leap = " (29 February counts as 28)" if fact.done.endswith("-02-29") else ""
-    return f"{every}{leap}, {renewal.document} ({STATUS_WORDS[renewal.status]})"
+    return f"{every}{leap}, {renewal.document} ({status_words(renewal.status, 'rule')})"
 
 
 def _retests(connection: sqlite3.Connection, planned: Iterable[DatedFact]) -> Iterator[Due]:

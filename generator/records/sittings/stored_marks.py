@@ -10,12 +10,6 @@ from typing import Any, Literal
 from generator.records.store import RecordsRefused, packed, unpacked
 
 Verdict = Literal["passed", "must_pass_missed", "not_passed", "unfinished"]
-VERDICT_WORDS: dict[str, str] = {
-    "passed": "passed",
-    "must_pass_missed": "not passed: a must-pass question was missed",
-    "not_passed": "not passed yet",
-    "unfinished": "not finished: a person must still look at an answer",
-}
 STATUSES = ("right", "part", "wrong", "blank", "illegible")
 _BY_LETTER = {status[0]: status for status in STATUSES}
 

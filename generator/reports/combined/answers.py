@@ -10,7 +10,7 @@ from typing import NamedTuple
 
 from generator.records import Records
 from generator.records.sittings import AnsweredPaper, AnsweredQuestion, answered_papers
-from generator.reports.answered_papers import pass_marks
+from generator.wording import marks_needed
 
 
 @contextmanager
@@ -158,4 +158,4 @@ def _pooled_paper(paper: AnsweredPaper, items: dict[tuple[str, str], ItemVersion
             items[asked] = ItemVersion(*asked)
         answers[items[asked]] = answer
     most = sum(answer.marks for answer in paper.answers)
-    return PooledPaper(answers, pass_marks(paper.sheet, most))
+    return PooledPaper(answers, marks_needed(paper.sheet, most))

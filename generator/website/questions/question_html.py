@@ -11,17 +11,10 @@ from generator.website.context import (
     Variants,
     cited_of_question,
 )
+from generator.wording import KIND_WORDS
 
 # the author's words that make the unit part of the answer
 _WITH_UNIT = re.compile(r"\b(?:with|and) (?:its|the) unit\b")
-KIND_WORDS = {
-    "numeric": "Work it out",
-    "choice": "Choose one",
-    "multiple_response": "Choose all that apply",
-    "order": "Put in order",
-    "match": "Pair them up",
-    "written": "Write it down",
-}
 
 
 def question_html(
@@ -41,7 +34,7 @@ def question_html(
         data=marking_data(variants),
         anchor=question_anchor(question),
         objective=objective_of(question),
-        kind_words=KIND_WORDS[question["kind"]],
+        kind_words=KIND_WORDS[question["kind"]].heading,
         asks_unit=asks_unit(question),
         is_theirs=draft.course.is_theirs(question),
         label=label,
