@@ -51,7 +51,7 @@ class StepHazards:
 class Unguarded:
     """A step that an accepted order brings before its guard, or after the guard is off.
 
-    ended    the step that takes the guard off too early, or nothing where no guard came at all
+    ended    the step that takes the guard off too early, or None where no guard came at all
     witness  the start of a shortest such order, up to the step
     """
 

@@ -17,7 +17,7 @@ def closure(pairs: Iterable[tuple[str, str]]) -> Pairs:
 
 
 def has_cycle(pairs: Iterable[tuple[str, str]]) -> bool:
-    """Say whether the pairs ask for a step to come before itself."""
+    """Return whether the pairs ask for a step to come before itself."""
     return any(first == then for first, then in closure(pairs))
 
 
@@ -43,7 +43,7 @@ def direct(pairs: Pairs) -> Pairs:
 
 
 def is_legal(order: Sequence[str], pairs: Iterable[tuple[str, str]]) -> bool:
-    """Say whether an order keeps every pair."""
+    """Return whether an order keeps every pair."""
     spot = {step: place for place, step in enumerate(order)}
     return all(spot[a] < spot[b] for a, b in pairs if a in spot and b in spot)
 

@@ -41,7 +41,7 @@ def _pool(analysis: PooledAnalysis) -> Iterator[str]:
     people = analysis.whole.people
     yield f"People: {people}   Items: {len(analysis.items)}, on forms that differ"
     if not analysis.common:
-        yield "No item stands on every form, so alpha and KR-20 say nothing here."
+        yield "No item is on every form, so alpha and KR-20 say nothing here."
     else:
         yield f"Everybody met {len(analysis.common)} of the items; alpha is of these alone."
         if trust_in(people) != "counts":
@@ -76,7 +76,7 @@ def item_lines(item: ItemAnalysis, people: int, more: str = "") -> Iterator[str]
     """Write one item.
 
     people  who answered it
-    more    what stands behind its name
+    more    the text after its name
     """
     trust = trust_in(people)
     with_figures = trust in ("interval", "bands")

@@ -28,8 +28,8 @@ def kept_words(kept: Kept) -> str:
     """Say how many papers were new, took the place of earlier answers, or were there."""
     words = [f"{kept.new} new"]
     words += [f"{kept.replaced} in place of earlier answers"] if kept.replaced else []
-    words += [f"{kept.known} there already"] if kept.known else []
-    words += [f"{kept.dated} there already, with a new day now"] if kept.dated else []
+    words += [f"{kept.known} already entered"] if kept.known else []
+    words += [f"{kept.dated} already entered, with a new day now"] if kept.dated else []
     return ", ".join(words)
 
 

@@ -10,7 +10,7 @@ from generator.records import Person, read_roster
 
 
 def read_printable(text: str, path: str) -> tuple[tuple[Person, ...], tuple[Problem, ...]]:
-    """Read a roster as `read_roster` does; give nobody where a sign of somebody has no font."""
+    """Read a roster as `read_roster` does; return nobody where a character has no font."""
     people, problems = read_roster(text, path)
     found = (*problems, *_unprintable(people, text, path, find_project().fonts))
     return (() if found else people), found

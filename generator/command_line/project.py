@@ -55,7 +55,7 @@ class Project:
         return self.theme / "fonts_print"
 
     def read_line(self, path: str, line: int) -> str:
-        """Return a line of a file as problems name it, or nothing."""
+        """Return a line of a file as problems name it, or an empty text."""
         try:
             lines = (self.root / path).read_text("utf-8-sig", errors="replace").splitlines()
         except OSError:

@@ -35,7 +35,7 @@ def records_here() -> Iterator[tuple[Records, Project]]:
 
 @contextmanager
 def issued_records() -> Iterator[Records]:
-    """Open the records in which papers stand already; none are made where there are none."""
+    """Open the records that hold issued papers; none are made where there are none."""
     if not (records_folder(find_project()) / FILE_NAME).exists():
         raise click.ClickException(
             "there are no records here yet; `guidecoat issue` keeps each paper that it writes"

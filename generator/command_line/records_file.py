@@ -40,7 +40,7 @@ def backup(file: Path) -> None:
 
 @click.command()
 def check() -> None:
-    """Check that the records are whole and that nobody else can read them.
+    """Check that the records are intact and that nobody else can read them.
 
     Example: guidecoat records check
     """
@@ -52,7 +52,7 @@ def check() -> None:
         ]
     for problem in problems:
         click.echo(problem, err=True)
-    click.echo("the records are whole" if not problems else counted(len(problems), "problem"))
+    click.echo("the records are intact" if not problems else counted(len(problems), "problem"))
     sys.exit(1 if problems else 0)
 
 

@@ -98,7 +98,7 @@ def erase(person: str, yes: bool) -> None:
     with records_here() as (connection, project):
         number = person_id(connection, person)
         stakes = f"you are about to erase '{person}': {stake_of_person(connection, person)}"
-        ask_first(stakes, "Nothing brings it back. Erase?", yes)
+        ask_first(stakes, "This cannot be undone. Erase?", yes)
         erased = erase_person(connection, person, now())
         files = [certificate_file(project, n) for n in (*erased.certificates, *erased.reprint)]
         for path in (*files, export_file(project, number)):

@@ -23,7 +23,7 @@ from generator.records.people import ROLES, add_people, all_people, amend_person
 @renamed("--add", "--roster")
 @click.option("--person", "code", help="One person to add, or to correct with --reason.")
 @click.option("--name", help="Name of that person.")
-@click.option("--role", type=click.Choice(ROLES), help="Role of those added; learner if not said.")
+@click.option("--role", type=click.Choice(ROLES), help="Role of those added [default: learner].")
 @click.option("--reason", help="Why a name or role that is there is corrected; it is kept.")
 @click.option("--list", "listed", is_flag=True, help="List codes and roles.")
 @click.option("--names", is_flag=True, help="List names as well.")
@@ -45,7 +45,7 @@ def people(
     are there already stay as they are, unless you correct one: --person, what is right, --reason.
     """
     if code is None and (name is not None or reason is not None):
-        raise click.UsageError("--name and --reason are about one person: say --person as well")
+        raise click.UsageError("--name and --reason are about one person: give --person as well")
     if roster is None and code is None and not listed and not names:
         raise click.UsageError("give --roster with a table, --person with a code, or --list")
     if roster is not None and code is not None:
@@ -70,7 +70,7 @@ def people(
 def _add(connection: Records, added: Iterable[Person]) -> None:
     people = tuple(added)
     new = add_people(connection, people, now())
-    click.echo(f"{new} added, {len(people) - new} there already")
+    click.echo(f"{new} added, {len(people) - new} already there")
     known = {person.code: person for person in all_people(connection)}
     for person in people:
         there = known[person.code]

@@ -28,7 +28,7 @@ def people_of(roster: Path) -> tuple[Person, ...]:
 
 
 def one_person(code: str, name: str) -> Person:
-    """Return one person who stands in no table, or say what is wrong and stop with exit 2."""
+    """Return one person who is in no table, or say what is wrong and stop with exit 2."""
     written = StringIO()
     csv.writer(written).writerows([("code", "name"), (code, name)])
     people, problems = read_printable(written.getvalue(), "--person")

@@ -1,6 +1,6 @@
 """Marking of one answer, and what a whole class's answers say about the questions.
 
-Imports assembly (the signs of a form's id), bank (precedence, rule pages), quantities and
+Imports assembly (the characters of a form's id), bank (precedence, rule pages), quantities and
 diagnostics.
 One answer: response, mark, marking (the one door), options_marking, order_marking,
 numeric_marking with typed_number, unit_words and figures.

@@ -74,9 +74,11 @@ def class_key(
 def marking_guide(
     form: Mapping[str, Any], *, paper: PaperSize, fonts: Path, large_print: bool = False
 ) -> bytes | None:
-    """Set how the written answers of a form are marked as a tagged PDF, or give nothing.
+    """Set how the written answers of a form are marked as a tagged PDF.
 
-    Nothing is given where no answer is written. Arguments and errors are those of
+    Returns None where no answer is written.
+
+    Arguments and errors are those of
     `question_paper`.
     """
     content = marking_guide_content(form)

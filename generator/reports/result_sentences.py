@@ -71,7 +71,7 @@ def verdict_sentence(paper: SatPaper) -> str:
 
 
 def too_few_marks(paper: SatPaper) -> bool:
-    """Say whether the marks alone would not have been enough."""
+    """Return whether the marks alone would not have been enough."""
     return paper.points < paper.pass_marks
 
 

@@ -2,7 +2,7 @@
 
 from generator.assembly.forms.expected import Facility
 from generator.assembly.forms.form import Form, FormQuestion, passing_marks
-from generator.assembly.forms.form_identity import LENGTH, SIGNS
+from generator.assembly.forms.form_identity import CHARACTERS, LENGTH
 from generator.assembly.forms.form_plain import form_as_plain
 from generator.assembly.forms.forms import (
     Assembly,
@@ -34,7 +34,7 @@ __all__ = [
     "ONE_SIDED_95",
     "Outcomes",
     "PositionAlarm",
-    "SIGNS",
+    "CHARACTERS",
     "TWO_SIDED_95",
     "assemble",
     "build_forms",

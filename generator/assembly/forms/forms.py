@@ -132,7 +132,7 @@ class _Class:
     asked: ClassQuestions
 
     def is_gate(self, seat: Seat) -> bool:
-        """Say whether the question on a seat must be right to pass."""
+        """Return whether the question on a seat must be right to pass."""
         cell = self.choice.strands[seat.cell].cell
         return self.entry.record.cells[cell].critical is not None
 

@@ -74,7 +74,7 @@ class _Group:
     def _branch(self, group: set[str]) -> int | None:
         """Branch on the name with the most conflicts: without it, or with it and none of those.
 
-        Gives nothing where the tries run out.
+        Returns None where the tries run out.
         """
         self.tries += 1
         if self.tries > MOST_TRIES:

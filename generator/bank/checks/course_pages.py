@@ -59,7 +59,7 @@ RULES = (
     Rule(
         "figure-drawing",
         "error",
-        "A drawing stands in the page as it is, so it holds shapes and words, and nothing that "
+        "A drawing is put into the page as it is, so it holds shapes and words, and nothing that "
         "runs, loads or ends the page.",
         "<svg ...><script>...</script></svg>",
         "<svg ...><path .../><text ...>Wet film</text></svg>",
@@ -104,7 +104,7 @@ RULES = (
     Rule(
         "sign-without-font",
         "error",
-        "No typeface of the papers has this sign, so that the paper could not be set.",
+        "No typeface of the papers has this character, so that the paper could not be set.",
         "stem: The gauge shows a \U0001f3a8",
         "stem: The gauge shows a color card",
     ),

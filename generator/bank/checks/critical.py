@@ -14,7 +14,7 @@ FEWEST_LATER = 2
 
 
 def critical_item(bank: Bank) -> Iterator[Problem]:
-    """Return critical items that cannot stand on a paper as must-pass."""
+    """Return critical items that cannot be on a paper as must-pass."""
     for entry in bank.items.values():
         record = entry.record
         if record.critical is None:
@@ -25,7 +25,7 @@ def critical_item(bank: Bank) -> Iterator[Problem]:
             hint = f"make it one of {', '.join(RIGHT_OR_WRONG)}, or take 'critical' away"
             yield entry.problem("error", "critical-item", message, "critical", hint=hint)
         if record.use == "study":
-            message = "a study item never stands on a paper, so it cannot be critical"
+            message = "a study item is never on a paper, so it cannot be critical"
             hint = "write 'use: exam' or 'use: both', or take 'critical' away"
             yield entry.problem("error", "critical-item", message, "critical", hint=hint)
 

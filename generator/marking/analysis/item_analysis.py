@@ -33,7 +33,7 @@ class ItemAnalysis:
 
     right              people with full marks
     facility           mean score as a share of the most
-    facility_interval  by Wilson; nothing for items with part marks
+    facility_interval  by Wilson; None for items with part marks
     item_total         correlation with the total, the item included
     item_rest          correlation with the total of the other items
     band               strength of the separation in a word; empty for small classes

@@ -33,7 +33,7 @@ def sample_variance(values: Sequence[int]) -> Fraction:
 def correlation(first: Sequence[int], second: Sequence[int]) -> Figure:
     """Return Pearson's r; between a 0/1 item and a score it is the point-biserial.
 
-    Nothing where one of the two does not vary.
+    None where one of the two does not vary.
     """
     count = len(first)
     if count < 2:
@@ -54,7 +54,7 @@ def correlation(first: Sequence[int], second: Sequence[int]) -> Figure:
 def correlation_interval(r: Figure, people: int, trust: float = 0.95) -> tuple[float, float] | None:
     """Return the interval of a correlation by Fisher's transformation.
 
-    Nothing for fewer than four people, an undefined r, or an r of exactly 1 or -1.
+    None for fewer than four people, an undefined r, or an r of exactly 1 or -1.
     """
     if r.value is None or people < 4 or abs(r.value) >= 1:
         return None

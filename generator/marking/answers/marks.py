@@ -42,7 +42,7 @@ class Mark:
 
     @property
     def needs_a_person(self) -> bool:
-        """Say whether somebody must look at the answer before the mark stands."""
+        """Return whether somebody must look at the answer before the mark stands."""
         return self.status == "illegible"
 
 

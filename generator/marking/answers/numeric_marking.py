@@ -15,7 +15,7 @@ from generator.quantities import UNITS, Band, Unit, short_number, short_quantity
 
 @dataclass(frozen=True, slots=True)
 class _Converted:
-    """A number in the asked unit; `value` is nothing where it measures something else."""
+    """A number in the asked unit; `value` is None where it measures something else."""
 
     value: Fraction | None
     notes: tuple[Finding, ...] = ()
@@ -98,7 +98,7 @@ def _reasons(key: Mapping[str, Any], typed: TypedNumber, value: Fraction) -> lis
 
 
 def _accepted(key: Mapping[str, Any], value: Fraction) -> bool:
-    """Say whether a number is in the band of the key, or in one that a correction added."""
+    """Return whether a number is in the band of the key, or in one that a correction added."""
     return any(_band(ends).holds(value) for ends in (key, *key.get("also", ())))
 
 

@@ -69,5 +69,5 @@ def _unplaced(steps: Iterable[str], times: Mapping[str, int]) -> list[Finding]:
         if times[step] == 0:
             found.append(Finding("step", step, f"Step {step} is left out."))
         elif times[step] > 1:
-            found.append(Finding("step", step, f"Step {step} is there more than once."))
+            found.append(Finding("step", step, f"Step {step} appears more than once."))
     return found

@@ -23,9 +23,9 @@ class Figures:
 
 
 def significant_figures(text: str) -> Figures | None:
-    """Count the significant figures of a decimal; None for zero, fractions and other texts.
+    """Count the significant digits of a decimal; None for zero, fractions and other texts.
 
-    Leading zeros never count, zeros behind a decimal mark always do.
+    Leading zeros never count, zeros after a decimal mark always do.
     """
     found = _WRITTEN.fullmatch(text.strip())
     if found is None:

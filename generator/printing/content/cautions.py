@@ -7,7 +7,7 @@ from generator.wording import listed, typst_of_text
 
 
 def told_cautions(entries: Sequence[Mapping[str, Any]]) -> list[dict[str, Any]]:
-    """Return for each question of a form the cautions told in full, and where the others stand.
+    """Return for each question of a form the cautions told in full, and where the others are.
 
     A form issued before cautions moved to the answers has none here.
     """

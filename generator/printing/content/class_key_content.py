@@ -17,7 +17,7 @@ LEGEND = {
     "small": "A small figure under an answer: its marks, where the forms differ.",
     "*": "*: more than one order is right; see the pairs on the key of the form.",
     "number": "For a number, the key of the form says what else is accepted.",
-    "match": "For a match, the letters stand in the order of its rows.",
+    "match": "For a match, the letters are in the order of its rows.",
     "w": "w: a written answer; see the marking guide.",
 }
 

@@ -15,7 +15,7 @@ _MM: Final = 25.4 / 72
 # Widths of the bold face as shares of its size; a letter counts as the widest from A to H.
 _WIDTHS: Final = {"0123456789": 0.567, ".": 0.25, "*": 0.4}
 _WIDEST: Final = 0.683
-# A sign of the typewriter face, in a head and in small print; the word must in small print.
+# A character of the typewriter face, in a head and in small print; the word must in small print.
 _HEAD, _FOOT, _MUST = 0.58, 0.58 * 0.75, 1.75
 # In mm: margins at both sides; both ends of a row; what a cell adds to its text.
 _MARGINS, _ENDS, _PADDING = 20.0, 24.0, 1.1
@@ -30,7 +30,7 @@ _LETTER, _LINE, _SMALL, _ROW, _FRAME, _TOTALS = 0.72, 1.02, 0.85, 0.74, 0.48, 8.
 class Cell:
     """What a form has at one number.
 
-    lines  of the answer, each a few signs
+    lines  of the answer, each a few characters
     must   whether the question must be right
     marks  of the question, where the row does not tell them
     """
@@ -50,7 +50,7 @@ class Sheet:
 
 @dataclass(frozen=True, slots=True)
 class Head:
-    """What stands above and below the answers of a form: its label, and pass and all marks."""
+    """What is above and below the answers of a form: its label, and pass and all marks."""
 
     label: str
     of: str = ""

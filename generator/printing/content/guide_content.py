@@ -25,7 +25,7 @@ GATE = "This question must be right: only all of its marks pass it."
 
 
 def marking_guide_content(form: Mapping[str, Any]) -> dict[str, Any] | None:
-    """Choose the content of a marking guide, or give nothing where no answer is written."""
+    """Choose the content of a marking guide; None where no answer is written."""
     written = [entry for entry in form["questions"] if entry["question"]["kind"] == "written"]
     if not written:
         return None

@@ -42,7 +42,7 @@ def lettered(entries: list[Mapping[str, Any]], mark: str = "letter") -> list[dic
 
 
 def _cautions_of_all(form: Mapping[str, Any]) -> list[str]:
-    """Leave out what stands beside a question, so that the first page keeps its room."""
+    """Leave out what is shown beside a question, so that the first page keeps its room."""
     beside = {entry["question"].get("caution") for entry in form["questions"]}
     return [caution for caution in form.get("cautions", ()) if caution not in beside]
 

@@ -25,7 +25,7 @@ class Due:
     why: str
 
     def is_overdue(self, today: date) -> bool:
-        """Say whether its day has gone by; on the day itself it is still in time."""
+        """Return whether its day has gone by; on the day itself it is still in time."""
         return today > self.day
 
 

@@ -60,7 +60,7 @@ class Observation:
 
     @property
     def stars_seen(self) -> bool:
-        """Say whether every starred step was seen done."""
+        """Return whether every starred step was seen done."""
         return all(step.seen == "yes" for step in self.steps if step.critical)
 
 

@@ -58,7 +58,7 @@ _Places = tuple[Plain, tuple[tuple[AskedQuestion, int, bool], ...]]
 def answered_papers(
     connection: sqlite3.Connection, issues: Sequence[int]
 ) -> Iterator[AnsweredPaper]:
-    """Return the papers of some issues that were answered, with the marks that stand.
+    """Return the papers of some issues that were answered, with the marks that count.
 
     Raises RecordsRefused for an issue that is not there or was voided.
     """

@@ -109,7 +109,7 @@ def _new(entered: Entered, sat: str) -> NewSitting:
 def earlier_responses(
     connection: sqlite3.Connection, form: IssuedForm, person: str
 ) -> dict[int, Response]:
-    """Return the answers to a form that stand already; None where there are none."""
+    """Return the answers to a form that are already entered; None where there are none."""
     row = connection.execute(
         "SELECT responses FROM sittings WHERE form = ? AND person IS ? AND replaced = 0",
         (form.row, person_id(connection, person) if person else None),

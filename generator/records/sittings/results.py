@@ -12,7 +12,7 @@ from generator.wording import VERDICT_WORDS, points_of_marks
 
 @dataclass(frozen=True, slots=True)
 class Result:
-    """One paper of one person, with the marking that stands.
+    """One paper of one person, with the marking that counts.
 
     sat      the day of the sitting, or when the answers were entered where no day was given
     verdict  a key of `wording.VERDICT_WORDS`
@@ -78,7 +78,7 @@ def open_retests(connection: sqlite3.Connection) -> Iterator[Result]:
 
 
 def passed_since(connection: sqlite3.Connection, code: str, blueprint: str, day: str) -> bool:
-    """Say whether a person has passed a paper on a day or after it."""
+    """Return whether a person has passed a paper on a day or after it."""
     row = connection.execute(
         f"SELECT 1 FROM ({_RESULTS} AND s.person = ?)"
         " WHERE blueprint = ? AND verdict = 'passed' AND substr(sat, 1, 10) >= ? LIMIT 1",

@@ -104,7 +104,7 @@ def _objectives_note(objectives: tuple[Objective, ...]) -> str:
     left = len(objectives) - MOST_OBJECTIVES
     said = [f"{left} more objectives lost marks."] if left > 0 else []
     if any(not objective.is_ranked for objective in objectives[:MOST_OBJECTIVES]):
-        said.append(f"Fewer than {FEWEST} answers: too few to say, so only counts stand there.")
+        said.append(f"Fewer than {FEWEST} answers: too few to say, so only counts are shown.")
     return " ".join(said)
 
 

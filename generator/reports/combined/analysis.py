@@ -110,7 +110,7 @@ def _whole(pool: Pool) -> ClassAnalysis:
     ]
     if len(same_marks) >= FEWEST_IN_COMMON:
         return analyse(_scores(pool.papers, same_marks))
-    reason = f"forms differ: {len(same_marks) or 'no'} question stands on every form"
+    reason = f"forms differ: {len(same_marks) or 'no'} question is on every form"
     nothing = Figure(None, reason)
     people = len(pool.papers)
     return ClassAnalysis(

@@ -33,7 +33,7 @@ def profile(
     procedures: tuple[ProcedureName, ...],
     today: date,
 ) -> Plain:
-    """Return the plain JSON of a profile; every sentence of it stands there.
+    """Return the plain JSON of a profile; it holds every sentence.
 
     procedures  those that can be observed
     today       the day on which dates are judged

@@ -31,7 +31,7 @@ def sitting_content(form: Plain) -> dict[str, Any]:
 
 
 def _cautions(form: Plain) -> list[str]:
-    """Leave out what stands beside a question."""
+    """Leave out what is shown beside a question."""
     beside = {entry["question"].get("caution") for entry in form["questions"]}
     return [str(caution) for caution in form["cautions"] if caution not in beside]
 
