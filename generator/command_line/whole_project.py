@@ -1,4 +1,4 @@
-"""All that `check` and `build` look at: the bank with its rules, texts, letters, files, settings."""
+"""All that `check` and `build` look at: the bank, its rules and texts, letters, files, settings."""
 
 from collections.abc import Iterator
 from pathlib import Path
