@@ -2,7 +2,7 @@
 
 from collections.abc import Iterator
 
-from generator.marking import ClassAnalysis, Figure, ItemAnalysis
+from generator.marking import ClassAnalysis, ItemAnalysis, Statistic
 from generator.marking.analysis import FLAG_WORDS, Decision, idle_options, trust_in
 from generator.reports import PooledAnalysis
 from generator.reports.combined import FORMS_DIFFER
@@ -111,8 +111,10 @@ def _flags(item: ItemAnalysis) -> Iterator[str]:
             yield f"  look: {FLAG_WORDS[flag]}"
 
 
-def _shown(figure: Figure) -> str:
-    return f"undefined ({figure.reason})" if figure.value is None else f"{figure.value:.3f}"
+def _shown(statistic: Statistic) -> str:
+    return (
+        f"undefined ({statistic.reason})" if statistic.value is None else f"{statistic.value:.3f}"
+    )
 
 
 def _between(interval: tuple[float, float] | None) -> str:

@@ -5,7 +5,7 @@ from pathlib import Path
 from typing import Any
 
 from generator.bank.models import Procedure
-from generator.printing.paper import PaperSize, sheet_of_paper
+from generator.printing.paper import PaperSize, page_setup
 from generator.printing.typesetter import typeset
 from generator.records.practice import sheet_steps
 from generator.wording import listed, typst_of_line, typst_of_text
@@ -44,7 +44,7 @@ def observation_sheet(
     Raises PrintingRefused when it cannot be set.
     """
     content = observation_sheet_content(name, procedure, edition, hazards, worn)
-    return typeset("observation_sheet", content | sheet_of_paper(paper, large_print), fonts=fonts)
+    return typeset("observation_sheet", content | page_setup(paper, large_print), fonts=fonts)
 
 
 def observation_sheet_content(

@@ -4,7 +4,7 @@ from collections.abc import Mapping
 from pathlib import Path
 from typing import Any
 
-from generator.printing.paper import PaperSize, sheet_of_paper
+from generator.printing.paper import PaperSize, page_setup
 from generator.printing.typesetter import typeset
 from generator.wording import typst_of_line
 
@@ -20,7 +20,7 @@ def report(
     content  the plain JSON of a report as `generator.reports` gives it
     Raises PrintingRefused when it cannot be set.
     """
-    shown = _with_nodes(dict(content)) | sheet_of_paper(paper, large_print)
+    shown = _with_nodes(dict(content)) | page_setup(paper, large_print)
     return typeset(f"report_{content['kind']}", shown, fonts=fonts)
 
 

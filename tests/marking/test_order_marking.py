@@ -36,7 +36,7 @@ def test_exactly_the_legal_orders_are_right() -> None:
 def test_each_stated_pair_that_is_broken_is_named_with_its_reason() -> None:
     mark = marked(FIVE, "PQSRT")
     assert mark.status == "part"
-    assert [(f.place, f.text) for f in mark.went_wrong] == [("R before S", "because of RS")]
+    assert [(f.subject, f.text) for f in mark.went_wrong] == [("R before S", "because of RS")]
 
 
 def test_a_dangerous_pair_turned_round_leaves_nothing() -> None:

@@ -6,7 +6,7 @@ from math import atanh, copysign, sqrt, tanh
 from statistics import NormalDist
 
 from generator.assembly.forms import wilson_interval
-from generator.marking.analysis.scores import Figure
+from generator.marking.analysis.scores import Statistic
 
 # a correlation nearer to zero than this is called zero
 NEAR_ZERO = 1e-9
@@ -30,14 +30,14 @@ def sample_variance(values: Sequence[int]) -> Fraction:
     return variance(values) * Fraction(len(values), len(values) - 1)
 
 
-def correlation(first: Sequence[int], second: Sequence[int]) -> Figure:
+def correlation(first: Sequence[int], second: Sequence[int]) -> Statistic:
     """Return Pearson's r; between a 0/1 item and a score it is the point-biserial.
 
     None where one of the two does not vary.
     """
     count = len(first)
     if count < 2:
-        return Figure(None, ONE_PERSON if count else NOBODY)
+        return Statistic(None, ONE_PERSON if count else NOBODY)
     spread = variance(first) * variance(second)
     if spread == 0:
         which = (
@@ -45,13 +45,15 @@ def correlation(first: Sequence[int], second: Sequence[int]) -> Figure:
             if variance(first) == 0
             else ("everyone has the same score on the rest")
         )
-        return Figure(None, which)
+        return Statistic(None, which)
     products = sum(a * b for a, b in zip(first, second, strict=True))
     together = Fraction(count * products - sum(first) * sum(second), count * count)
-    return Figure(copysign(sqrt(together**2 / spread), together))
+    return Statistic(copysign(sqrt(together**2 / spread), together))
 
 
-def correlation_interval(r: Figure, people: int, trust: float = 0.95) -> tuple[float, float] | None:
+def correlation_interval(
+    r: Statistic, people: int, trust: float = 0.95
+) -> tuple[float, float] | None:
     """Return the interval of a correlation by Fisher's transformation.
 
     None for fewer than four people, an undefined r, or an r of exactly 1 or -1.

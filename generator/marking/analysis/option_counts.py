@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 
 from generator.marking.analysis.moments import correlation
-from generator.marking.analysis.scores import Figure, Scores
+from generator.marking.analysis.scores import Scores, Statistic
 
 
 @dataclass(frozen=True, slots=True)
@@ -27,7 +27,7 @@ class OptionUse:
     share: float
     share_of_missed: float | None
     rest_mean: float | None
-    rest: Figure
+    rest: Statistic
 
 
 def option_uses(

@@ -8,7 +8,7 @@ from math import lcm
 
 
 @dataclass(frozen=True, slots=True)
-class Figure:
+class Statistic:
     """A worked-out value, or None and the reason why there is none."""
 
     value: float | None

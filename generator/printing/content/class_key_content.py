@@ -6,7 +6,7 @@ from typing import Any
 from generator.printing.content.class_key_layout import (
     Cell,
     Head,
-    Sheet,
+    PageSize,
     layout_of,
     lines_of_letters,
 )
@@ -23,17 +23,17 @@ LEGEND = {
 
 
 def class_key_content(
-    forms: Sequence[Mapping[str, Any]], sheet: Sheet, large_print: bool
+    forms: Sequence[Mapping[str, Any]], page: PageSize, large_print: bool
 ) -> dict[str, Any]:
     """Choose the content of a class key; `forms` are the plain JSON of at least one form.
 
-    sheet  the size of the paper that it is printed on
+    page  the size of the paper that it is printed on
     Forms may hold different questions, or none, at the same number.
     """
     count = max(len(form["questions"]) for form in forms)
     rows = [_row(number, forms) for number in range(1, count + 1)]
     heads = [Head(str(form["form"]), f"{form['pass_marks']}/{total_marks(form)}") for form in forms]
-    layout = layout_of([row["cells"] for row in rows], heads, sheet, large_print)
+    layout = layout_of([row["cells"] for row in rows], heads, page, large_print)
     first, last = str(forms[0]["form"]), str(forms[-1]["form"])
     said = counted(len(forms), "form")
     return {

@@ -41,7 +41,7 @@ class Cell:
 
 
 @dataclass(frozen=True, slots=True)
-class Sheet:
+class PageSize:
     """Width and height of upright paper in mm."""
 
     width: float
@@ -59,14 +59,16 @@ class Head:
 Rows = Sequence[Sequence[Cell]]
 
 
-def layout_of(rows: Rows, forms: Sequence[Head], sheet: Sheet, large_print: bool) -> dict[str, Any]:
+def layout_of(
+    rows: Rows, forms: Sequence[Head], page: PageSize, large_print: bool
+) -> dict[str, Any]:
     """Return size in points, whether the paper lies on its side, and the forms of each table.
 
     The largest size that holds the class on one page is taken, upright paper first. Where none
     does, the forms are spread evenly over tables, the way round that needs fewer pages.
     """
     widest, count = _widest(rows, forms), len(forms)
-    ways = ((False, sheet), (True, Sheet(sheet.height, sheet.width)))
+    ways = ((False, page), (True, PageSize(page.height, page.width)))
     for size in (_LARGE,) if large_print else _SIZES:
         for flipped, paper in ways:
             if _across(widest, size, paper) >= count and _height(rows, size) <= paper.height:
@@ -91,12 +93,12 @@ def lines_of_letters(letters: Sequence[str]) -> tuple[str, ...]:
     return tuple("".join(line) for line in lines) or ("",)
 
 
-def _pages(rows: Rows, size: float, paper: Sheet) -> int:
+def _pages(rows: Rows, size: float, paper: PageSize) -> int:
     around = _ABOVE_BELOW + _AROUND
     return ceil((_height(rows, size) - around) / (paper.height - around))
 
 
-def _across(widest: float, size: float, paper: Sheet) -> int:
+def _across(widest: float, size: float, paper: PageSize) -> int:
     return int((paper.width - _MARGINS - _ENDS * size / 10) / (widest * size * _MM + _PADDING))
 
 

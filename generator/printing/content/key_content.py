@@ -3,7 +3,7 @@
 from collections.abc import Callable, Mapping
 from typing import Any
 
-from generator.bank import closure
+from generator.bank import transitive_closure
 from generator.printing.content.cautions import told_cautions
 from generator.printing.content.form_facts import form_facts
 from generator.printing.content.paper_content import lettered, shown_question
@@ -84,7 +84,7 @@ def _by_hand(question: Mapping[str, Any], marks: int) -> str:
         return f"Part marks: {worth} for {len(key['answers'])} pairs, shared evenly."
     if question["kind"] != "order":
         return ""
-    implied = sorted(closure([(pair["first"], pair["then"]) for pair in key["pairs"]]))
+    implied = sorted(transitive_closure([(pair["first"], pair["then"]) for pair in key["pairs"]]))
     said = (
         f"Part marks: of these {len(implied)}, those that are kept, times {worth}, divided by "
         f"{len(implied)}: {', '.join(f'{first} before {then}' for first, then in implied)}."

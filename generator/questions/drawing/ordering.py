@@ -8,11 +8,11 @@ from generator.bank import (
     Pairs,
     StepHazards,
     chain,
-    closure,
     count_orders,
-    direct,
     is_legal,
     step_hazards,
+    transitive_closure,
+    transitive_reduction,
     unguarded_where,
     within,
     without,
@@ -76,7 +76,7 @@ def drawable_subsets(scored: Scored) -> tuple[tuple[str, ...], ...]:
     FEWEST_STEPS the largest that has such a set is used.
     """
     names = tuple(scored.steps)
-    implied = closure(scored.reasons)
+    implied = transitive_closure(scored.reasons)
     sizes = range(min(MOST_STEPS, len(names)), FEWEST_STEPS - 1, -1)
     for size in sizes:
         found = tuple(
@@ -104,7 +104,7 @@ def order_key(scored: Scored, steps: Sequence[str], stream: SeededRandom) -> Ord
         # a right order turned round breaks every pair, so doing nothing never scores
         shuffled = tuple(reversed(shuffled))
     letters = {name: LETTERS[place] for place, name in enumerate(shuffled)}
-    told = direct(pairs) | _stated_dangers(scored, steps)
+    told = transitive_reduction(pairs) | _stated_dangers(scored, steps)
     shown = sorted(told, key=lambda pair: (letters[pair[0]], letters[pair[1]]))
     return OrderKey(
         steps=tuple((letters[name], scored.steps[name]) for name in shuffled),

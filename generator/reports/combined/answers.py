@@ -158,4 +158,4 @@ def _pooled_paper(paper: AnsweredPaper, items: dict[tuple[str, str], ItemVersion
             items[asked] = ItemVersion(*asked)
         answers[items[asked]] = answer
     most = sum(answer.marks for answer in paper.answers)
-    return PooledPaper(answers, marks_needed(paper.sheet, most))
+    return PooledPaper(answers, marks_needed(paper.outline, most))
