@@ -38,7 +38,7 @@ def filling_rules(kinds: Collection[str]) -> list[dict[str, str]]:
 
 
 def lines_of_rules(kinds: Collection[str], characters: int) -> int:
-    """Return how many lines the rules take where a line holds so many characters."""
+    """Return how many lines the rules take where a line holds a number of characters."""
     return sum(
         ceil((len(rule["text"]) + _DRAWN.get(rule["rule"], 0)) / characters)
         for rule in filling_rules(kinds)

@@ -11,7 +11,7 @@ from generator.questions.question import Derived
 from generator.questions.wording import sentence
 
 DISTRACTORS = 3
-# a remedy is asked about where at least so many of other faults could pass for it
+# a remedy is asked about where at least this many of other faults could pass for it
 FEWEST_REMEDIES = 2
 
 Maker = Callable[[Bank, Entry[Fault], SeededRandom], Derived | None]

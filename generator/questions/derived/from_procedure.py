@@ -20,7 +20,7 @@ from generator.questions.wording import lower_start
 from generator.questions.worn import worn_words
 
 DISTRACTORS = 3
-# so many steps that were just done stand in a stem
+# this many steps that were just done are in a stem
 SHOWN_STEPS = 3
 
 

@@ -30,7 +30,7 @@ class Due:
 
 
 def due_list(connection: sqlite3.Connection, today: date, within: int) -> tuple[Due, ...]:
-    """Return what is overdue or falls due within so many days, the earliest first."""
+    """Return what is overdue or falls due within a number of days, the earliest first."""
     last_day = days_after(today, within)
     latest = {(fact.person, fact.kind, fact.subject): fact for fact in all_facts(connection)}
     facts = [fact for fact in latest.values() if fact.kind != "retest"]

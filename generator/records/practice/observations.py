@@ -9,7 +9,7 @@ from generator.records.people import person_id, person_of
 from generator.records.practice.observed_steps import SheetStep
 from generator.records.store import RecordsRefused, note, plain_text, writing
 
-# so many steps that nobody saw are named; more are counted
+# up to this many steps that nobody saw are named; more are counted
 MOST_NAMED = 3
 
 

@@ -125,7 +125,7 @@ def read_responses(plain: Mapping[str, Any]) -> dict[int, Response]:
 def completed(form: Mapping[str, Any], before: Responses, new: Responses) -> Responses:
     """Put new answers in the place of earlier ones, without losing a marker's work.
 
-    Marks of written answers that are not given anew stay. Where nothing is given but marks of
+    Marks of written answers that are not given again stay. Where nothing is given but marks of
     written answers, the other answers stay as well.
     """
     written = {e["number"] for e in form["questions"] if e["question"]["kind"] == "written"}
