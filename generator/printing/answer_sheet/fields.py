@@ -121,7 +121,7 @@ def _columns(
 
 
 def _across(number: int, count: int, measures: Measures) -> list[float]:
-    """Return the centres of a number of rings side by side, closer together where there are many."""
+    """Return the centres of a number of rings side by side, closer where there are many."""
     room = measures.column - measures.label
     pitch = min(measures.across, room / count)
     if pitch < measures.least_across:
