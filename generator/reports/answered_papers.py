@@ -6,6 +6,7 @@ from fractions import Fraction
 from typing import Any
 
 from generator.records.sittings import KeptMark
+from generator.wording import objective_name
 
 Plain = Mapping[str, Any]
 
@@ -41,8 +42,7 @@ class Answer:
     @property
     def objective(self) -> str:
         """Return 'module/objective' that the question asks."""
-        name = str(self.question["objective"])
-        return name if "/" in name else f"{self.question['module']}/{name}"
+        return objective_name(self.question)
 
     @property
     def hazard(self) -> str:

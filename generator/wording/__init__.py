@@ -20,6 +20,7 @@ from generator.wording.labels import (
     SHORT_VERDICT_WORDS,
     TAG_WORDS,
     VERDICT_WORDS,
+    objective_name,
     status_words,
 )
 from generator.wording.marks import (
@@ -61,6 +62,7 @@ __all__ = [
     "marks_needed",
     "marks_text",
     "must_pass",
+    "objective_name",
     "odds",
     "percent",
     "points_of_marks",

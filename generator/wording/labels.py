@@ -1,7 +1,7 @@
 """The words for a source tag, a status, a kind of question and a verdict."""
 
 from collections.abc import Mapping
-from typing import NamedTuple
+from typing import Any, NamedTuple
 
 # nothing for a published source: its document is named instead
 TAG_WORDS: Mapping[str, str] = {
@@ -61,3 +61,9 @@ def status_words(status: str, what: str = "document") -> str:
         "from_memory": f"from memory, not checked against the {what}",
         "common_practice": "common practice, no published source",
     }[status]
+
+
+def objective_name(question: Mapping[str, Any]) -> str:
+    """Return the objective of a question as 'module/objective', however the question spells it."""
+    name = str(question["objective"])
+    return name if "/" in name else f"{question['module']}/{name}"

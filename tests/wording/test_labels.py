@@ -9,6 +9,7 @@ from generator.wording import (
     SHORT_VERDICT_WORDS,
     TAG_WORDS,
     VERDICT_WORDS,
+    objective_name,
     status_words,
 )
 
@@ -29,3 +30,8 @@ def test_every_tag_and_status_has_words_and_none_sounds_better_than_it_is() -> N
     assert "not checked" in TAG_WORDS["from_memory"]
     assert status_words("read") == "read in the document itself"
     assert status_words("from_memory", "rule") == "from memory, not checked against the rule"
+
+
+def test_an_objective_has_its_module_however_the_question_spells_it() -> None:
+    assert objective_name({"module": "film", "objective": "wet"}) == "film/wet"
+    assert objective_name({"module": "film", "objective": "film/wet"}) == "film/wet"

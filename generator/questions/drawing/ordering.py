@@ -17,11 +17,11 @@ from generator.bank import (
     within,
     without,
 )
+from generator.bank.checks import MOST_ORDERS
 from generator.bank.models import OrderItem, OrderPair, OrderStep, Pair, Procedure
 from generator.questions.drawing.seeded_random import SeededRandom
 from generator.questions.question import LETTERS, OrderKey, ShownPair
 
-MOST_ORDERS = 24
 FEWEST_STEPS = 4
 MOST_STEPS = 6
 

@@ -11,7 +11,7 @@ from generator.website.context import (
     Variants,
     cited_of_question,
 )
-from generator.wording import KIND_WORDS
+from generator.wording import KIND_WORDS, objective_name
 
 # the author's words that make the unit part of the answer
 _WITH_UNIT = re.compile(r"\b(?:with|and) (?:its|the) unit\b")
@@ -33,7 +33,7 @@ def question_html(
         variants=variants,
         data=marking_data(variants),
         anchor=question_anchor(question),
-        objective=objective_of(question),
+        objective=objective_name(question),
         kind_words=KIND_WORDS[question["kind"]].heading,
         asks_unit=asks_unit(question),
         is_theirs=draft.course.is_theirs(question),
@@ -51,12 +51,6 @@ def asks_unit(question: Question) -> bool:
 def question_anchor(question: Question) -> str:
     """Return the place of a question on its page."""
     return "q-" + str(question["id"]).replace("/", "-").replace("#", "-")
-
-
-def objective_of(question: Question) -> str:
-    """Return the objective as module/objective, however the question spells it."""
-    objective = str(question["objective"])
-    return objective if "/" in objective else f"{question['module']}/{objective}"
 
 
 def marking_data(variants: Variants) -> dict[str, Any]:
