@@ -29,7 +29,7 @@ class PrintingRefused(ValueError):
 
 
 class SignWithoutFont(PrintingRefused):
-    """A sign of the text is in no font."""
+    """A character of the text is in no font."""
 
 
 def typeset(template: str, content: Mapping[str, Any], *, fonts: Path) -> bytes:
@@ -57,8 +57,8 @@ def typeset(template: str, content: Mapping[str, Any], *, fonts: Path) -> bytes:
     return made
 
 
-def has_signs(text: str, *, fonts: Path) -> bool:
-    """Say whether the typefaces of the papers have every sign of a text.
+def has_characters(text: str, *, fonts: Path) -> bool:
+    """Return whether the typefaces of the papers have every character of a text.
 
     Raises PrintingRefused when a font is missing.
     """
@@ -88,7 +88,7 @@ def _refusal(template: str, content: Mapping[str, Any], reason: str) -> Printing
 
 def _without_font(template: str, content: Mapping[str, Any], reason: str) -> SignWithoutFont:
     named = re.search(r'text `?"(.+?)"`? could not', reason, re.DOTALL)
-    signs = named[1] if named else "a sign of the text"
+    signs = named[1] if named else "a character of the text"
     return SignWithoutFont(
         f"Cannot print the {_document(template, content)}: no typeface of the papers has "
         f"'{signs}'; write it in Latin, Greek or Cyrillic letters."

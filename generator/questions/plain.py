@@ -23,7 +23,7 @@ ANY_ORDER = "Any order that keeps these pairs is right."
 def as_plain(question: Question) -> Plain:
     """Return a question as JSON-ready data; exact numbers are decimal or fraction texts.
 
-    caution   stands beside the question, or nothing
+    caution   shown beside the question, or None
     cautions  come with the feedback
     """
     exhibit = question.exhibit

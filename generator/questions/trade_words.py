@@ -77,7 +77,7 @@ def stem(word: str) -> str:
 
 
 def is_number(word: str) -> bool:
-    """Say whether a word is a number, with or without its unit."""
+    """Return whether a word is a number, with or without its unit."""
     return any(sign.isdigit() for sign in word)
 
 

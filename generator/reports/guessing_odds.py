@@ -6,7 +6,6 @@ from math import prod
 from typing import Any
 
 from generator.assembly.forms import NEVER, Outcomes, orders, pairs, ticks
-from generator.quantities import round_to_step
 
 Plain = Mapping[str, Any]
 
@@ -14,11 +13,6 @@ Plain = Mapping[str, Any]
 def chance_all_right(questions: Iterable[Plain]) -> Fraction:
     """Return the chance that a guesser gets every question fully right; 0 with a number to type."""
     return prod((_chance(_outcomes(question)) for question in questions), start=Fraction(1))
-
-
-def odds_in_words(chance: Fraction) -> str:
-    """Write a chance above 0 as odds, such as '1 time in 16'."""
-    return f"1 time in {int(round_to_step(1 / chance, Fraction(1), 'half')):,}"
 
 
 def _chance(outcomes: Outcomes) -> Fraction:

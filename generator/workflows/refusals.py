@@ -6,6 +6,7 @@ from functools import wraps
 from typing import ParamSpec, TypeVar
 
 from generator.diagnostics import Problem
+from generator.wording import counted
 
 P = ParamSpec("P")
 T = TypeVar("T")
@@ -60,8 +61,3 @@ def refusing(*kinds: type[Exception]) -> Callable[[Callable[P, T]], Callable[P, 
         return worked
 
     return around
-
-
-def counted(number: object, word: str) -> str:
-    """Return a number with its word, such as '1 error' or '2 errors'."""
-    return f"{number} {word}" if number == 1 else f"{number} {word}s"

@@ -100,7 +100,7 @@ def test_the_documented_names_are_there(shop: Path) -> None:
 def test_forms_that_differ_say_what_they_have_in_common(shop: Path) -> None:
     found = in_json(shop, "--issue", "2")
     assert (found["one_form"], found["common"], found["alpha"]) == (False, [ITEMS[1]], None)
-    assert found["reasons"]["alpha"] == "forms differ: 1 question stands on every form"
+    assert found["reasons"]["alpha"] == "forms differ: 1 question is on every form"
     text = run(shop, "analyse", "--issue", "2").stdout
     assert "People: 4   Items: 3, on forms that differ" in text
     assert "Everybody met 1 of the items" in text

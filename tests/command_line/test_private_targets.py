@@ -48,10 +48,10 @@ def test_an_export_never_takes_the_place_of_a_file(shop: Path) -> None:
     (shop / "mine.txt").write_text("mine", "utf-8")
     before = everything(shop / "records")
     for name in ("mine.txt", "records/training_records.sqlite"):
-        assert "is there already" in refused(shop, "export", ANN, "--output", name)
+        assert "already exists" in refused(shop, "export", ANN, "--output", name)
     assert (shop / "mine.txt").read_text("utf-8") == "mine"
     assert everything(shop / "records") == before
-    assert records(shop, "check").stdout == "the records are whole\n"
+    assert records(shop, "check").stdout == "the records are intact\n"
 
 
 def test_an_export_does_not_go_among_the_records(shop: Path) -> None:

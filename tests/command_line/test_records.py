@@ -125,8 +125,8 @@ def test_outside_a_project_a_command_says_where_to_go(name: str, tmp_path: Path)
 
 
 def test_people_are_added_once_with_their_role_and_listed_by_code(shop: Path) -> None:
-    assert records(shop, "people", "--roster", "roster.csv").stdout == "2 added, 0 there already\n"
-    assert records(shop, "people", "--roster", "roster.csv").stdout == "0 added, 2 there already\n"
+    assert records(shop, "people", "--roster", "roster.csv").stdout == "2 added, 0 already there\n"
+    assert records(shop, "people", "--roster", "roster.csv").stdout == "0 added, 2 already there\n"
     records(shop, "people", "--roster", "trainers.csv", "--role", "trainer")
     listed = records(shop, "people", "--list").stdout.splitlines()
     assert listed == ["Apprentice 01\tlearner", "Apprentice 02\tlearner", "Trainer 1\ttrainer"]
@@ -315,7 +315,7 @@ def test_a_pack_never_mixes_with_what_is_there(shop: Path) -> None:
     (shop / "inspection").mkdir()
     (shop / "inspection" / "mine.txt").write_text("mine")
     said = refused(shop, "pack", "--output", "inspection")
-    assert said == "inspection: there already and not empty; name a new folder"
+    assert said == "inspection: the folder exists and is not empty; choose another"
     assert [path.name for path in (shop / "inspection").iterdir()] == ["mine.txt"]
     assert not list(shop.glob(".new-*"))
 
@@ -367,7 +367,7 @@ def test_a_backup_is_private_and_can_take_the_place_of_the_records(shop: Path) -
     assert records(shop, "backup", "--output", "copy.sqlite").stdout == "copy.sqlite: 0.1 MB\n"
     assert stat.S_IMODE((shop / "copy.sqlite").stat().st_mode) == 0o600
     assert refused(shop, "backup", "--output", "copy.sqlite").startswith(
-        "'copy.sqlite' is there already"
+        "'copy.sqlite' already exists"
     )
     (shop / "copy.sqlite").rename(shop / "records" / FILE_NAME)
     assert len(records(shop, "people", "--list").stdout.splitlines()) == 3
@@ -376,7 +376,7 @@ def test_a_backup_is_private_and_can_take_the_place_of_the_records(shop: Path) -
 def test_the_check_finds_open_doors_and_damage(shop: Path) -> None:
     trained(shop)
     path = certificate(shop)
-    assert records(shop, "check").stdout == "the records are whole\n"
+    assert records(shop, "check").stdout == "the records are intact\n"
     path.chmod(0o644)
     result = run(shop, "records", "check")
     assert (result.exit_code, result.stdout) == (1, "1 problem\n")

@@ -1,8 +1,8 @@
 """Forms with lettered options, their identity, history and the chance of passing by guessing."""
 
 from generator.assembly.forms.expected import Facility
-from generator.assembly.forms.form import Form, FormQuestion
-from generator.assembly.forms.form_identity import LENGTH, SIGNS
+from generator.assembly.forms.form import Form, FormQuestion, passing_marks
+from generator.assembly.forms.form_identity import CHARACTERS, LENGTH
 from generator.assembly.forms.form_plain import form_as_plain
 from generator.assembly.forms.forms import (
     Assembly,
@@ -34,7 +34,7 @@ __all__ = [
     "ONE_SIDED_95",
     "Outcomes",
     "PositionAlarm",
-    "SIGNS",
+    "CHARACTERS",
     "TWO_SIDED_95",
     "assemble",
     "build_forms",
@@ -43,6 +43,7 @@ __all__ = [
     "form_labels",
     "orders",
     "pairs",
+    "passing_marks",
     "position_alarms",
     "ticks",
     "wilson_interval",

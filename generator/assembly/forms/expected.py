@@ -14,7 +14,7 @@ PRIOR_PERCENT: Mapping[str, Mapping[str, int]] = {
     "numeric": {"recall": 70, "apply": 60, "diagnose": 50},
     "written": {"recall": 65, "apply": 60, "diagnose": 55},
 }
-# so many answers weigh as much as the prior
+# this many answers weigh as much as the prior
 PRIOR_ANSWERS = 10
 
 

@@ -47,7 +47,12 @@ class Form:
     @property
     def pass_marks(self) -> int:
         """Return the marks at or above which the paper is passed; part marks round up."""
-        return -(-self.marks * self.pass_percent // 100)
+        return passing_marks(self.marks, self.pass_percent)
+
+
+def passing_marks(marks: int, percent: int) -> int:
+    """Return the marks at or above which a paper is passed; a part of a mark counts as a whole."""
+    return -(-marks * percent // 100)
 
 
 def marks_of(question: Question) -> int:

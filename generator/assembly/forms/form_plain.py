@@ -19,9 +19,9 @@ CONSTANTS = (
 def form_as_plain(form: Form) -> Plain:
     """Return a form as JSON-ready data for paper, key and records.
 
-    form_id         eight signs that its papers carry, other ones for every other content
+    form_id         eight characters printed on its papers, which differ for any other content
     guesser_passes  chance that somebody who guesses everything passes, 0 to 1
-    mastery_marks   fewest marks that show the standard, or nothing where the paper is too short
+    mastery_marks   fewest marks that show the standard, or None where the paper is too short
     cautions        those that stand on the paper, each once; the others come with the feedback
     """
     cautions = dict.fromkeys(q.question.caution for q in form.questions if q.question.caution)

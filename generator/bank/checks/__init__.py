@@ -32,6 +32,7 @@ from generator.bank.checks import (
 from generator.bank.checks.honesty import is_from_memory
 from generator.bank.checks.lessons import shown_figures
 from generator.bank.checks.options import normal
+from generator.bank.checks.ordering import MOST_ORDERS
 from generator.bank.checks.rule import Rule
 from generator.bank.loader import load_bank
 from generator.diagnostics import Problem, sorted_problems
@@ -80,6 +81,7 @@ def checked_bank(folder: Path, lessons: Path) -> tuple[Bank | None, tuple[Proble
 
 
 __all__ = [
+    "MOST_ORDERS",
     "RULES",
     "Rule",
     "check_bank",

@@ -58,7 +58,7 @@ def combined_option(bank: Bank) -> Iterator[Problem]:
     for entry in _with_options(bank):
         for place, option in enumerate(entry.record.options):
             if _COMBINED.search(normal(option.text)):
-                message = "an option stands by itself and does not point to the others"
+                message = "each option must make sense by itself and does not point to the others"
                 path = ("options", place, "text")
                 yield entry.problem("error", "combined-option", message, *path)
 

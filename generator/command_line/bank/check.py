@@ -7,7 +7,8 @@ import click
 from generator.bank import bank_figures
 from generator.command_line.terminal import accepted, project_here
 from generator.diagnostics import as_annotations, as_json, as_text, has_errors
-from generator.workflows import checking, counted
+from generator.wording import counted
+from generator.workflows import checking
 
 
 @click.command()
@@ -49,7 +50,7 @@ def check(output_format: str, notes: bool, write_schemas: bool, write_giveaways:
     sys.exit(1 if has_errors(problems) else 0)
 
 
-def _summary(counts: dict[str, object], problems: object) -> str:
+def _summary(counts: dict[str, int], problems: object) -> str:
     assert isinstance(problems, tuple)
     kinds = {s: sum(p.severity == s for p in problems) for s in ("error", "warning", "note")}
     held = ", ".join(

@@ -8,6 +8,7 @@ import click
 from generator.command_line.terminal import Seed, accepted, project_here
 from generator.diagnostics import did_you_mean
 from generator.questions import Plain, as_plain, askables
+from generator.wording import TAG_WORDS
 from generator.workflows.bank import sound_bank
 
 
@@ -36,13 +37,6 @@ def draw(item: str, seed: str, output_format: str) -> None:
     )
 
 
-_TAGS = {
-    "published": "",
-    "common_practice": "common practice in the trade, no published source; ",
-    "from_memory": "from memory, not read again; ",
-}
-
-
 def _text(plain: Plain) -> str:
     key = plain["key"]
     lines = [plain["stem"], ""]
@@ -53,8 +47,12 @@ def _text(plain: Plain) -> str:
         lines += [f"Caution: {plain['caution']}", ""]
     lines += _KEYS[plain["kind"]](key)
     lines += [f"Caution, with the feedback: {caution['text']}" for caution in plain["cautions"]]
-    lines += ["", *(f"Source: {_TAGS[s['tag']]}{s['text']}" for s in plain["sources"])]
+    lines += ["", *(f"Source: {_source(s)}" for s in plain["sources"])]
     return "\n".join(lines)
+
+
+def _source(source: Plain) -> str:
+    return "; ".join(filter(None, (TAG_WORDS[source["tag"]], source["text"])))
 
 
 def _numeric(key: Plain) -> list[str]:

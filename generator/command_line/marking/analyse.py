@@ -43,7 +43,7 @@ def analyse(
 
     With --issue (once or more) or --blueprint, what was issued here is analysed instead, pooled by
     the version of each question. Where forms differ, a question is set against the rest of the
-    person's own form, and alpha stands only on questions that everybody met. The names in JSON are
+    person's own form, and alpha rests only on questions that everybody met. The names in JSON are
     the same, with `issues`, `waiting`, `one_form` and `common` besides, and `version` and `people`
     for each question.
 

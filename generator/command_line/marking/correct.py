@@ -47,7 +47,7 @@ def correct(
     """
     if label is None or question is None:
         raise click.UsageError(
-            "say which question: --form with the letter of a form that asks it, as it stands at "
+            "name the question: --form with the letter of a form that asks it, as it is printed at "
             "the foot of the paper, and --question with its number there"
         )
     ways = (accept, key, accept_number, out or None)

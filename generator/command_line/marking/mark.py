@@ -12,7 +12,7 @@ from generator.command_line.terminal import Day, accepted, issued_records, now, 
 from generator.diagnostics import as_text
 from generator.marking.tables import FormAnswers
 from generator.records import Records
-from generator.workflows import counted
+from generator.wording import counted
 from generator.workflows import marking as workflow
 from generator.workflows.taking_in import is_page_file, read_files, seats_of, source_line
 

@@ -26,7 +26,7 @@ MOST_FORMS = 200
 
 @click.command()
 @click.argument("blueprint")
-@click.option("--forms", type=click.IntRange(1, MOST_FORMS), help="How many forms; 1 if not said.")
+@click.option("--forms", type=click.IntRange(1, MOST_FORMS), help="Number of forms [default: 1].")
 @click.option(
     "--roster",
     type=click.Path(exists=True, dir_okay=False, path_type=Path),

@@ -5,7 +5,8 @@ import click
 from generator.command_line.terminal import accepted, ask_first, now, records_here, say_finished
 from generator.records.issues import all_issues
 from generator.records.store import amendments_of_issue
-from generator.workflows import counted, issuing
+from generator.wording import counted
+from generator.workflows import issuing
 from generator.workflows.printing_papers import finish_pending, print_again
 
 # SQLite holds no larger row number; nobody issues so many

@@ -7,7 +7,7 @@ import click
 
 from generator.command_line.terminal import accepted, needs_option, project_here, records_here
 from generator.records.practice import NOTE, PERIODS
-from generator.workflows import counted
+from generator.wording import counted
 from generator.workflows.keeping import back_up_records, record_problems
 
 
@@ -35,7 +35,7 @@ def backup(file: Path) -> None:
 
 @click.command()
 def check() -> None:
-    """Check that the records are whole and that nobody else can read them.
+    """Check that the records are intact and that nobody else can read them.
 
     Example: guidecoat records check
     """
@@ -43,7 +43,7 @@ def check() -> None:
         problems = record_problems(project, connection)
     for problem in problems:
         click.echo(problem, err=True)
-    click.echo("the records are whole" if not problems else counted(len(problems), "problem"))
+    click.echo("the records are intact" if not problems else counted(len(problems), "problem"))
     sys.exit(1 if problems else 0)
 
 

@@ -22,7 +22,7 @@ from generator.workflows.files import line_of
 @renamed("--add", "--roster")
 @click.option("--person", "code", help="One person to add, or to correct with --reason.")
 @click.option("--name", help="Name of that person.")
-@click.option("--role", type=click.Choice(ROLES), help="Role of those added; learner if not said.")
+@click.option("--role", type=click.Choice(ROLES), help="Role of those added [default: learner].")
 @click.option("--reason", help="Why a name or role that is there is corrected; it is kept.")
 @click.option("--list", "listed", is_flag=True, help="List codes and roles.")
 @click.option("--names", is_flag=True, help="List names as well.")
@@ -44,7 +44,7 @@ def people(
     are there already stay as they are, unless you correct one: --person, what is right, --reason.
     """
     if code is None and (name is not None or reason is not None):
-        raise click.UsageError("--name and --reason are about one person: say --person as well")
+        raise click.UsageError("--name and --reason are about one person: give --person as well")
     if roster is None and code is None and not listed and not names:
         raise click.UsageError("give --roster with a table, --person with a code, or --list")
     if roster is not None and code is not None:
@@ -70,7 +70,7 @@ def people(
 
 def _add(connection: Records, people: Iterable[Person]) -> None:
     added = accepted(workflow.add(connection, people, now()))
-    click.echo(f"{added.new} added, {added.known} there already")
+    click.echo(f"{added.new} added, {added.known} already there")
     for code in added.differing:
         click.echo(
             f"'{code}' has another name or role in the records and keeps it; to "

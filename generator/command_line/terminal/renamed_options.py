@@ -15,7 +15,9 @@ def renamed(old: str, new: str) -> Callable[[F], F]:
         if value is not None:
             raise click.UsageError(f"{old} is now {new}; write {new} '{value}'", ctx)
 
-    return click.option(old, hidden=True, expose_value=False, callback=refuse)
+    # a name of its own: under its former one it would take the value of the new option
+    name = f"former_{old.strip('-').replace('-', '_')}"
+    return click.option(old, name, hidden=True, expose_value=False, callback=refuse)
 
 
 def needs_option(new: str) -> Callable[[F], F]:

@@ -8,6 +8,7 @@ from typing import Any, Literal
 from generator.marking.answers.mark_answer import mark_response
 from generator.marking.answers.marks import Finding, Mark, not_marked
 from generator.marking.answers.response import Blank, CannotMark, Response
+from generator.wording import marks_needed
 
 Verdict = Literal["passed", "must_pass_missed", "not_passed", "unfinished"]
 Waits = Literal["", "illegible", "written"]
@@ -39,7 +40,7 @@ class QuestionMark:
 
     @property
     def misses_the_gate(self) -> bool:
-        """Say whether a must-pass question is surely not right; part marks do not open the gate."""
+        """Return whether a must-pass question is surely not right; part marks are not enough."""
         return self.must_pass and not self.left_out and not self.waits and self.mark.share < 1
 
 
@@ -85,7 +86,7 @@ def mark_form(form: Mapping[str, Any], responses: Mapping[int, Response]) -> For
     marks = tuple(_marked(entry, responses.get(entry["number"])) for entry in entries)
     points = sum((entry.points for entry in marks), Fraction(0))
     most = sum(entry.marks for entry in marks if not entry.left_out)
-    cut = _pass_marks(form, most)
+    cut = marks_needed(form, most)
     return FormMark(_verdict(marks, points, cut), points, most, cut, marks)
 
 
@@ -100,12 +101,6 @@ def _marked(entry: Mapping[str, Any], response: Response | None) -> QuestionMark
     left_out = bool(entry.get(LEFT_OUT))
     must_pass = bool(entry["must_pass"])
     return QuestionMark(entry["number"], entry["marks"], must_pass, mark, waits, left_out)
-
-
-def _pass_marks(form: Mapping[str, Any], most: int) -> int:
-    if most == form["marks"]:
-        return int(form["pass_marks"])
-    return -(-most * int(form["pass_percent"]) // 100)
 
 
 def _verdict(marks: tuple[QuestionMark, ...], points: Fraction, cut: int) -> Verdict:

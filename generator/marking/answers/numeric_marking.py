@@ -7,7 +7,7 @@ from typing import Any
 
 from generator.marking.answers.marks import Finding, Mark, marked, not_marked
 from generator.marking.answers.response import CannotMark
-from generator.marking.answers.significant_digits import significant_figures
+from generator.marking.answers.significant_digits import count_significant_digits
 from generator.marking.answers.typed_number import TypedNumber, read_typed
 from generator.marking.answers.unit_words import APART, measures_alike, plain_spelling, unit_of_text
 from generator.quantities import UNITS, Band, Unit, short_number, short_quantity
@@ -15,7 +15,7 @@ from generator.quantities import UNITS, Band, Unit, short_number, short_quantity
 
 @dataclass(frozen=True, slots=True)
 class _Converted:
-    """A number in the asked unit; `value` is nothing where it measures something else."""
+    """A number in the asked unit; `value` is None where it measures something else."""
 
     value: Fraction | None
     notes: tuple[Finding, ...] = ()
@@ -98,7 +98,7 @@ def _reasons(key: Mapping[str, Any], typed: TypedNumber, value: Fraction) -> lis
 
 
 def _accepted(key: Mapping[str, Any], value: Fraction) -> bool:
-    """Say whether a number is in the band of the key, or in one that a correction added."""
+    """Return whether a number is in the band of the key, or in one that a correction added."""
     return any(_band(ends).holds(value) for ends in (key, *key.get("also", ())))
 
 
@@ -108,7 +108,7 @@ def _band(ends: Mapping[str, Any]) -> Band:
 
 
 def _figures(typed: TypedNumber, key: Mapping[str, Any]) -> list[Finding]:
-    written, wanted = significant_figures(typed.number), significant_figures(key["shown"])
+    written, wanted = count_significant_digits(typed.number), count_significant_digits(key["shown"])
     if written is None or wanted is None:
         return []
     if written.most < wanted.fewest:

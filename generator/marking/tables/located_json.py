@@ -58,7 +58,7 @@ class _Reader:
         found = self._value(1)
         self._pass_space()
         if self.spot < len(self.text):
-            self._refuse("something stands behind the end")
+            self._refuse("unexpected text after the end")
         return found
 
     def _value(self, depth: int) -> Located:
@@ -83,7 +83,7 @@ class _Reader:
             name = self._text()
             if name in found:
                 self.spot = start
-                self._refuse(f"{name[:_SHOWN]!r} is there already")
+                self._refuse(f"{name[:_SHOWN]!r} already appears")
             self._pass_space()
             self._take(":", "a colon is expected here")
             found[name] = self._value(depth + 1)

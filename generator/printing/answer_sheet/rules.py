@@ -24,7 +24,7 @@ _SAID_OF: Final = {
     "match": ("grid", _GRID),
     "numeric": ("number", _NUMBER),
 }
-# What a rule shows beside its words, in signs of text that would be as wide.
+# What a rule shows beside its words, in characters of text that would be as wide.
 _DRAWN: Final = {"ring": 14, "number": 22}
 
 
@@ -37,9 +37,9 @@ def filling_rules(kinds: Collection[str]) -> list[dict[str, str]]:
     return [{"rule": name, "text": text} for name, text in wanted]
 
 
-def lines_of_rules(kinds: Collection[str], signs: int) -> int:
-    """Return how many lines the rules take where so many signs stand on a line."""
+def lines_of_rules(kinds: Collection[str], characters: int) -> int:
+    """Return how many lines the rules take where a line holds a number of characters."""
     return sum(
-        ceil((len(rule["text"]) + _DRAWN.get(rule["rule"], 0)) / signs)
+        ceil((len(rule["text"]) + _DRAWN.get(rule["rule"], 0)) / characters)
         for rule in filling_rules(kinds)
     )

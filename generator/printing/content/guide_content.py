@@ -4,10 +4,10 @@ from collections.abc import Mapping
 from typing import Any
 
 from generator.printing.content.cautions import told_cautions
-from generator.printing.content.form_facts import counted, form_facts, marks_text, must_pass
+from generator.printing.content.form_facts import form_facts
 from generator.printing.content.key_content import source_of
-from generator.printing.content.markup import block_nodes, inline_nodes
 from generator.printing.content.paper_content import shown_question
+from generator.wording import counted, marks_text, must_pass, typst_of_line, typst_of_text
 
 RULES = (
     "Read the whole answer first. Then go through the points one by one.",
@@ -25,7 +25,7 @@ GATE = "This question must be right: only all of its marks pass it."
 
 
 def marking_guide_content(form: Mapping[str, Any]) -> dict[str, Any] | None:
-    """Choose the content of a marking guide, or give nothing where no answer is written."""
+    """Choose the content of a marking guide; None where no answer is written."""
     written = [entry for entry in form["questions"] if entry["question"]["kind"] == "written"]
     if not written:
         return None
@@ -49,9 +49,9 @@ def _question(entry: Mapping[str, Any], gate: frozenset[int]) -> dict[str, Any]:
         "must_pass": must,
         "gate": GATE if must else "",
         "points": [
-            {"marks": str(point["marks"]), "text": inline_nodes(point["text"])}
+            {"marks": str(point["marks"]), "text": typst_of_line(point["text"])}
             for point in question["key"]["points"]
         ],
-        "model": block_nodes(question["key"]["model"]),
+        "model": typst_of_text(question["key"]["model"]),
         "sources": [source_of(source) for source in question["sources"]],
     }

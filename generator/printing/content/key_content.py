@@ -3,26 +3,23 @@
 from collections.abc import Callable, Mapping
 from typing import Any
 
-from generator.bank import closure
+from generator.bank import transitive_closure
 from generator.printing.content.cautions import told_cautions
-from generator.printing.content.form_facts import (
+from generator.printing.content.form_facts import form_facts
+from generator.printing.content.paper_content import lettered, shown_question
+from generator.printing.content.result_words import luck_in_words, mastery_in_words
+from generator.printing.content.short_answers import short_answer, with_unit
+from generator.wording import (
+    TAG_WORDS,
     counted,
-    form_facts,
     gate_in_words,
     marks_text,
     must_pass,
     total_marks,
+    typst_of_line,
+    typst_of_text,
 )
-from generator.printing.content.markup import block_nodes, inline_nodes
-from generator.printing.content.paper_content import lettered, shown_question
-from generator.printing.content.result_words import luck_in_words, mastery_in_words
-from generator.printing.content.short_answers import short_answer, with_unit
 
-_TAGS = {
-    "published": "",
-    "common_practice": "Common practice in the trade, no published source",
-    "from_memory": "From memory, not checked against a document",
-}
 _PAIR_CLASSES = {"danger": "protects people", "ruins": "saves the work"}
 
 
@@ -48,7 +45,7 @@ def source_of(source: Mapping[str, Any]) -> dict[str, str]:
 
     A published document needs no words in front.
     """
-    return {"tag": _TAGS[source["tag"]], "text": str(source.get("text") or "")}
+    return {"tag": TAG_WORDS[source["tag"]], "text": str(source.get("text") or "")}
 
 
 def _question(entry: Mapping[str, Any], gate: frozenset[int]) -> dict[str, Any]:
@@ -87,7 +84,7 @@ def _by_hand(question: Mapping[str, Any], marks: int) -> str:
         return f"Part marks: {worth} for {len(key['answers'])} pairs, shared evenly."
     if question["kind"] != "order":
         return ""
-    implied = sorted(closure([(pair["first"], pair["then"]) for pair in key["pairs"]]))
+    implied = sorted(transitive_closure([(pair["first"], pair["then"]) for pair in key["pairs"]]))
     said = (
         f"Part marks: of these {len(implied)}, those that are kept, times {worth}, divided by "
         f"{len(implied)}: {', '.join(f'{first} before {then}' for first, then in implied)}."
@@ -97,7 +94,7 @@ def _by_hand(question: Mapping[str, Any], marks: int) -> str:
 
 
 def _says(key: Mapping[str, Any]) -> list[Any] | None:
-    return block_nodes(key["says"]) if key.get("says") else None
+    return typst_of_text(key["says"]) if key.get("says") else None
 
 
 def _number(key: Mapping[str, Any]) -> dict[str, Any]:
@@ -108,7 +105,7 @@ def _number(key: Mapping[str, Any]) -> dict[str, Any]:
         "working": list(key["working"]),
         "says": _says(key),
         "slips": [
-            {"shown": with_unit(slip["shown"], unit), "says": inline_nodes(slip["says"])}
+            {"shown": with_unit(slip["shown"], unit), "says": typst_of_line(slip["says"])}
             for slip in key["slips"]
         ],
     }
@@ -116,8 +113,8 @@ def _number(key: Mapping[str, Any]) -> dict[str, Any]:
 
 def _options(key: Mapping[str, Any]) -> dict[str, Any]:
     options = [
-        {"mark": option["letter"], "text": inline_nodes(option["text"])}
-        | {"right": option["right"], "says": inline_nodes(option["says"])}
+        {"mark": option["letter"], "text": typst_of_line(option["text"])}
+        | {"right": option["right"], "says": typst_of_line(option["says"])}
         for option in key["options"]
     ]
     return {"options": options}
@@ -126,7 +123,7 @@ def _options(key: Mapping[str, Any]) -> dict[str, Any]:
 def _order(key: Mapping[str, Any]) -> dict[str, Any]:
     texts = {step["mark"]: step["text"] for step in lettered(key["steps"])}
     pairs = [
-        {"first": pair["first"], "then": pair["then"], "reason": inline_nodes(pair["reason"])}
+        {"first": pair["first"], "then": pair["then"], "reason": typst_of_line(pair["reason"])}
         | {"class": _PAIR_CLASSES[pair["class"]]}
         for pair in key["pairs"]
     ]
@@ -134,7 +131,7 @@ def _order(key: Mapping[str, Any]) -> dict[str, Any]:
     return {
         "one_order": [{"mark": letter, "text": texts[letter]} for letter in key["one_order"]],
         "orders": f"{counted(orders, 'order is', 'orders are')} right.",
-        "rule": inline_nodes(key["rule"]),
+        "rule": typst_of_line(key["rule"]),
         "pairs": pairs,
     }
 
@@ -144,7 +141,7 @@ def _match(key: Mapping[str, Any]) -> dict[str, Any]:
     rows = [
         {"number": left["mark"], "left": left["text"], "letter": key["answers"][left["mark"]]}
         | {"right": right[key["answers"][left["mark"]]]}
-        | {"says": inline_nodes(key["says"].get(left["mark"], ""))}
+        | {"says": typst_of_line(key["says"].get(left["mark"], ""))}
         for left in lettered(key["left"], "number")
     ]
     return {"rows": rows}
@@ -152,10 +149,10 @@ def _match(key: Mapping[str, Any]) -> dict[str, Any]:
 
 def _written(key: Mapping[str, Any]) -> dict[str, Any]:
     points = [
-        {"marks": marks_text(int(point["marks"])), "text": inline_nodes(point["text"])}
+        {"marks": marks_text(int(point["marks"])), "text": typst_of_line(point["text"])}
         for point in key["points"]
     ]
-    return {"points": points, "model": block_nodes(key["model"])}
+    return {"points": points, "model": typst_of_text(key["model"])}
 
 
 _SOLUTIONS: dict[str, Callable[[Mapping[str, Any]], dict[str, Any]]] = {

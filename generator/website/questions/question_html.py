@@ -11,17 +11,10 @@ from generator.website.context import (
     Variants,
     cited_of_question,
 )
+from generator.wording import KIND_WORDS, objective_name
 
 # the author's words that make the unit part of the answer
 _WITH_UNIT = re.compile(r"\b(?:with|and) (?:its|the) unit\b")
-KIND_WORDS = {
-    "numeric": "Work it out",
-    "choice": "Choose one",
-    "multiple_response": "Choose all that apply",
-    "order": "Put in order",
-    "match": "Pair them up",
-    "written": "Write it down",
-}
 
 
 def question_html(
@@ -40,8 +33,8 @@ def question_html(
         variants=variants,
         data=marking_data(variants),
         anchor=question_anchor(question),
-        objective=objective_of(question),
-        kind_words=KIND_WORDS[question["kind"]],
+        objective=objective_name(question),
+        kind_words=KIND_WORDS[question["kind"]].heading,
         asks_unit=asks_unit(question),
         is_theirs=draft.course.is_theirs(question),
         label=label,
@@ -51,19 +44,13 @@ def question_html(
 
 
 def asks_unit(question: Question) -> bool:
-    """Say whether a number is wanted with its unit, as the words of the question say."""
+    """Return whether a number is wanted with its unit, as the words of the question say."""
     return question["kind"] == "numeric" and bool(_WITH_UNIT.search(question["stem"]))
 
 
 def question_anchor(question: Question) -> str:
     """Return the place of a question on its page."""
     return "q-" + str(question["id"]).replace("/", "-").replace("#", "-")
-
-
-def objective_of(question: Question) -> str:
-    """Return the objective as module/objective, however the question spells it."""
-    objective = str(question["objective"])
-    return objective if "/" in objective else f"{question['module']}/{objective}"
 
 
 def marking_data(variants: Variants) -> dict[str, Any]:

@@ -11,7 +11,7 @@ from generator.workflows.refusals import Refused
 
 
 def write_giveaways(project: Project) -> Path | Refused:
-    """Write the list anew, keep what was cleared, and return its path; a bank with errors stays."""
+    """Write the list again, keep what was cleared, and return its path; a bank with errors stays."""
     bank = sound_bank(project)
     if isinstance(bank, Refused):
         return bank

@@ -1,4 +1,4 @@
-"""All that `check` and `build` look at: the bank and its rules, texts, signs, files, settings."""
+"""All that `check` and `build` look at: the bank, its rules and texts, letters, files, settings."""
 
 from collections.abc import Iterator
 from pathlib import Path
@@ -56,7 +56,7 @@ def _signs_without_font(bank: Bank, fonts: Path) -> Iterator[Problem]:
     for sign in missing:
         for text in (text for text in texts if sign in text.text):
             message = f"no typeface of the papers has '{sign}' (U+{ord(sign):04X})"
-            hint = "write it in words, or with signs that the papers have"
+            hint = "write it in words, or with characters that the papers have"
             yield Problem(_place(text, sign), "error", "sign-without-font", message, hint)
 
 

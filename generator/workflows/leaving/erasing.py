@@ -12,7 +12,7 @@ def plan_erasure(connection: Records, person: str) -> NeedsConfirmation:
     """Return what goes for good, to be confirmed before `erase`."""
     return NeedsConfirmation(
         f"you are about to erase '{person}': {stake_of_person(connection, person)}",
-        "Nothing brings it back. Erase?",
+        "This cannot be undone. Erase?",
     )
 
 

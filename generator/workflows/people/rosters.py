@@ -21,7 +21,7 @@ def people_of(project: Project, roster: Path) -> tuple[Person, ...] | Refused:
 
 
 def one_person(project: Project, code: str, name: str, path: str = "--person") -> Person | Refused:
-    """Return one person who stands in no table, or what is wrong with the code or the name.
+    """Return one person who is in no table, or what is wrong with the code or the name.
 
     path  what the two came by, for the place of a problem
     """

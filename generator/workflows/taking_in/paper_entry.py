@@ -21,6 +21,7 @@ from generator.marking.tables import (
     unknown_form,
 )
 from generator.records import Records
+from generator.wording import KIND_WORDS
 from generator.workflows.refusals import Refused
 from generator.workflows.taking_in.known_papers import known_of
 
@@ -28,13 +29,6 @@ Plain = Mapping[str, Any]
 BACK = "back"
 WAYS = f"Enter = no answer, {ILLEGIBLE} = cannot read it, {BACK} = previous question"
 _HERE = Place("terminal", 1, 1)
-_ASKS = {
-    "choice": "one letter",
-    "multiple_response": "letters",
-    "numeric": "a number",
-    "order": "letters in order",
-    "match": "pairs such as 1C 2A",
-}
 
 
 @dataclass(slots=True)
@@ -141,7 +135,7 @@ def _prompt(entry: Plain, point: int) -> str:
     question = entry["question"]
     if question["kind"] != "written":
         unit = question["key"].get("unit_symbol")
-        asks = f"{_ASKS[question['kind']]}{f' in {unit}' if unit else ''}"
+        asks = f"{KIND_WORDS[question['kind']].prompt}{f' in {unit}' if unit else ''}"
         return f"{entry['number']} ({asks})"
     says = question["key"]["points"][point]
     return f"{entry['number']}, point {point + 1}, 0 to {says['marks']}: {says['text']}"
