@@ -5,6 +5,6 @@ arguments and returns its result, or `Refused`. What a person must say yes to co
 or as `NeedsConfirmation`. So a terminal and a page can both show what was done, and ask.
 """
 
-from generator.workflows.refusals import NeedsConfirmation, Refused
+from generator.workflows.refusals import NeedsConfirmation, Refused, refused_with
 
-__all__ = ["NeedsConfirmation", "Refused"]
+__all__ = ["NeedsConfirmation", "Refused", "refused_with"]

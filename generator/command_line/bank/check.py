@@ -8,7 +8,11 @@ from generator.bank import bank_figures
 from generator.command_line.terminal import accepted, project_here
 from generator.diagnostics import as_annotations, as_json, as_text, has_errors
 from generator.wording import counted
-from generator.workflows import checking
+from generator.workflows.checking import (
+    whole_project,
+    write_giveaway_list,
+    write_record_schemas,
+)
 
 
 @click.command()
@@ -33,10 +37,10 @@ def check(output_format: str, notes: bool, write_schemas: bool, write_giveaways:
     """
     project = project_here()
     if write_schemas:
-        checking.write_schemas(project)
+        write_record_schemas(project)
     if write_giveaways:
-        accepted(checking.write_giveaways(project), project.read_line)
-    bank, problems = checking.whole_project(project)
+        accepted(write_giveaway_list(project), project.read_line)
+    bank, problems = whole_project(project)
     figures = bank_figures(bank) if bank else {"counts": {}, "coverage": {}}
     shown = [p for p in problems if notes or p.severity != "note" or output_format == "json"]
     if output_format == "json":

@@ -3,7 +3,7 @@
 import click
 
 from generator.command_line.terminal import accepted, project_here
-from generator.workflows.refusals import refused_with
+from generator.workflows import refused_with
 
 
 @click.command()

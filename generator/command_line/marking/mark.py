@@ -13,7 +13,7 @@ from generator.diagnostics import as_text
 from generator.marking.tables import FormAnswers
 from generator.records import Records
 from generator.wording import counted
-from generator.workflows import marking as workflow
+from generator.workflows.marking import mark_papers
 from generator.workflows.taking_in import is_page_file, read_files, seats_of, source_line
 
 
@@ -67,7 +67,7 @@ def mark(
             answers = entered_by_hand(connection, form_id, person)
         else:
             answers, empty = _from_files(connection, responses, person)
-        done = workflow.mark(connection, answers, at=now(), marker=marker, sat=sat)
+        done = mark_papers(connection, answers, at=now(), marker=marker, sat=sat)
         outcome = accepted(done)
         seats = seats_of(connection, empty)
     as_json = output_format == "json"

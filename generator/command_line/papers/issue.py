@@ -15,9 +15,9 @@ from generator.command_line.terminal import (
     say_finished,
 )
 from generator.printing import PaperSize
-from generator.workflows import issuing
 from generator.workflows.bank import sound_bank
 from generator.workflows.files import line_of
+from generator.workflows.issuing import issue_papers, request_papers
 from generator.workflows.people import people_of
 from generator.workflows.printing_papers import PaperSettings, finish_pending
 
@@ -64,15 +64,13 @@ def issue(
     bank = accepted(sound_bank(project), project.read_line)
     settings = PaperSettings(cast("PaperSize", paper.lower()), large_print, on_screen)
     request = accepted(
-        issuing.request_papers(
-            bank, blueprint, seed, people=people, forms=forms or 1, settings=settings
-        )
+        request_papers(bank, blueprint, seed, people=people, forms=forms or 1, settings=settings)
     )
     with records_here() as (connection, _):
         say_finished(finish_pending(project, connection))
         watched = progress("papers")
         issued = accepted(
-            issuing.issue(project, bank, connection, request, now(), watched), project.read_line
+            issue_papers(project, bank, connection, request, now(), watched), project.read_line
         )
     for note in issued.notes:
         click.echo(note, err=True)

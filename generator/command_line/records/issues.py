@@ -6,7 +6,7 @@ from generator.command_line.terminal import accepted, ask_first, now, records_he
 from generator.records.issues import all_issues
 from generator.records.store import amendments_of_issue
 from generator.wording import counted
-from generator.workflows import issuing
+from generator.workflows.issuing import plan_void, use_again, void_issue
 from generator.workflows.printing_papers import finish_pending, print_again
 
 # SQLite holds no larger row number; nobody issues so many
@@ -58,11 +58,11 @@ def void(number: int, reason: str, take_back: bool, yes: bool) -> None:
     """
     with records_here() as (connection, _):
         if take_back:
-            stakes = accepted(issuing.use_again(connection, number, reason, now()))
+            stakes = accepted(use_again(connection, number, reason, now()))
             click.echo(f"in use again: {stakes}")
             return
-        ask_first(accepted(issuing.plan_void(connection, number)), yes)
-        stakes = accepted(issuing.void_issue(connection, number, reason, now()))
+        ask_first(accepted(plan_void(connection, number)), yes)
+        stakes = accepted(void_issue(connection, number, reason, now()))
     click.echo(f"voided: {stakes}")
     click.echo(
         f"to take it back: guidecoat records void {number} --take-back --reason ...", err=True

@@ -17,7 +17,12 @@ from generator.command_line.terminal import (
     today,
 )
 from generator.records.leaving import Erased
-from generator.workflows import leaving
+from generator.workflows.leaving import (
+    carry_out_erasure,
+    export_records,
+    pack_records,
+    plan_erasure,
+)
 
 _PATH = click.Path(path_type=Path)
 
@@ -38,7 +43,7 @@ def pack(folder: Path, pdf: bool, on: date | None) -> None:
     with records_here() as (connection, project):
         watched = progress("certificates")
         packed = accepted(
-            leaving.pack(
+            pack_records(
                 project, connection, folder, on or today(), certificates=pdf, watched=watched
             )
         )
@@ -59,7 +64,7 @@ def export(person: str, target: Path | None) -> None:
     Example: guidecoat records export "Apprentice 01"
     """
     with records_here() as (connection, project):
-        path = accepted(leaving.export(project, connection, person, target))
+        path = accepted(export_records(project, connection, person, target))
     click.echo(path.relative_to(project.root) if target is None else path)
 
 
@@ -76,8 +81,8 @@ def erase(person: str, yes: bool) -> None:
     Look at 'guidecoat records retention' first: a rule may ask you to keep them.
     """
     with records_here() as (connection, project):
-        ask_first(accepted(leaving.plan_erasure(connection, person)), yes)
-        erased = accepted(leaving.erase(project, connection, person, now()))
+        ask_first(accepted(plan_erasure(connection, person)), yes)
+        erased = accepted(carry_out_erasure(project, connection, person, now()))
     _say_what_is_left(erased)
 
 

@@ -9,8 +9,13 @@ import click
 from generator.command_line.terminal import accepted, now, project_here, records_here, renamed
 from generator.records import Person, Records
 from generator.records.people import ROLES, all_people
-from generator.workflows import people as workflow
 from generator.workflows.files import line_of
+from generator.workflows.people import (
+    add_to_records,
+    correct_person,
+    one_person,
+    people_of,
+)
 
 
 @click.command()
@@ -51,14 +56,14 @@ def people(
         raise click.UsageError("give --roster for a table or --person for one person, not both")
     added: tuple[Person, ...] = ()
     if roster is not None:
-        added = accepted(workflow.people_of(project_here(), roster), line_of)
+        added = accepted(people_of(project_here(), roster), line_of)
     if code is not None and (reason is None or name):
         # a corrected name is looked at in the same way as a new one
-        person = accepted(workflow.one_person(project_here(), code, name or ""))
+        person = accepted(one_person(project_here(), code, name or ""))
         added = () if reason is not None else (person,)
     with records_here() as (connection, _):
         if code is not None and reason is not None:
-            accepted(workflow.correct_person(connection, code, name, role, reason, now()))
+            accepted(correct_person(connection, code, name, role, reason, now()))
             click.echo(f"'{code}' is corrected; what it was stays in the records")
         elif added:
             _add(connection, [replace(person, role=role or "learner") for person in added])
@@ -69,7 +74,7 @@ def people(
 
 
 def _add(connection: Records, people: Iterable[Person]) -> None:
-    added = accepted(workflow.add(connection, people, now()))
+    added = accepted(add_to_records(connection, people, now()))
     click.echo(f"{added.new} added, {added.known} already there")
     for code in added.differing:
         click.echo(

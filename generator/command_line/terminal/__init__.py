@@ -3,7 +3,7 @@
 Nothing here loads the bank or the records before a command asks for them.
 """
 
-from generator.command_line.terminal.asking import ask_first, confirmed, somebody_is_there
+from generator.command_line.terminal.asking import ask_first, confirmed
 from generator.command_line.terminal.clock import Day, as_of, now, today
 from generator.command_line.terminal.open_records import issued_records, records_here
 from generator.command_line.terminal.progress_bar import progress
@@ -28,6 +28,5 @@ __all__ = [
     "renamed",
     "say_finished",
     "shown_path",
-    "somebody_is_there",
     "today",
 ]

@@ -1,5 +1,5 @@
 """Building the course that readers open."""
 
-from generator.workflows.building.course import Built, build_course
+from generator.workflows.building.course import build_course
 
-__all__ = ["Built", "build_course"]
+__all__ = ["build_course"]

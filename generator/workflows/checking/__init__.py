@@ -1,8 +1,7 @@
 """What `check` looks at and writes: the whole project, editors' schemas, the list of giveaways."""
 
-from generator.workflows.checking.fillable_plans import blueprint_problems
-from generator.workflows.checking.giveaway_list import write_giveaways
-from generator.workflows.checking.schemas import write_schemas
+from generator.workflows.checking.giveaway_list import write_giveaway_list
+from generator.workflows.checking.schemas import write_record_schemas
 from generator.workflows.checking.whole_project import whole_project
 
-__all__ = ["blueprint_problems", "whole_project", "write_giveaways", "write_schemas"]
+__all__ = ["whole_project", "write_giveaway_list", "write_record_schemas"]

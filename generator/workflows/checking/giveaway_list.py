@@ -10,8 +10,8 @@ from generator.workflows.project import Project
 from generator.workflows.refusals import Refused
 
 
-def write_giveaways(project: Project) -> Path | Refused:
-    """Write the list again, keep what was cleared, and return its path; a bank with errors stays."""
+def write_giveaway_list(project: Project) -> Path | Refused:
+    """Write the list again and return its path; what was cleared stays in it."""
     bank = sound_bank(project)
     if isinstance(bank, Refused):
         return bank

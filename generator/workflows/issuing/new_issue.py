@@ -51,7 +51,7 @@ class Issued:
 
 
 @refusing(RecordsRefused)
-def issue(
+def issue_papers(
     project: Project,
     bank: Bank,
     connection: Records,

@@ -9,7 +9,7 @@ from generator.workflows.refusals import NeedsConfirmation, refusing
 
 @refusing(RecordsRefused)
 def plan_erasure(connection: Records, person: str) -> NeedsConfirmation:
-    """Return what goes for good, to be confirmed before `erase`."""
+    """Return what goes for good, to be confirmed before `carry_out_erasure`."""
     return NeedsConfirmation(
         f"you are about to erase '{person}': {stake_of_person(connection, person)}",
         "This cannot be undone. Erase?",
@@ -17,7 +17,7 @@ def plan_erasure(connection: Records, person: str) -> NeedsConfirmation:
 
 
 @refusing(RecordsRefused)
-def erase(project: Project, connection: Records, person: str, at: str) -> Erased:
+def carry_out_erasure(project: Project, connection: Records, person: str, at: str) -> Erased:
     """Take a person out of the records, and the files of theirs that lie among them.
 
     at  the time, as text

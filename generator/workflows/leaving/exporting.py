@@ -12,7 +12,9 @@ from generator.workflows.refusals import refusing
 
 
 @refusing(RecordsRefused)
-def export(project: Project, connection: Records, person: str, target: Path | None = None) -> Path:
+def export_records(
+    project: Project, connection: Records, person: str, target: Path | None = None
+) -> Path:
     """Write everything the records hold about a person, and return the path.
 
     target  a new file; None for one among the records, whose name holds no person

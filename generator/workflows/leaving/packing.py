@@ -26,7 +26,7 @@ class Packed:
 
 
 @refusing(RecordsRefused)
-def pack(
+def pack_records(
     project: Project,
     connection: Records,
     folder: Path,

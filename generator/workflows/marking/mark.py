@@ -21,7 +21,7 @@ def refuse_without_issues(project: Project) -> Refused | None:
 
 
 @refusing(RecordsRefused)
-def mark(
+def mark_papers(
     connection: Records,
     answers: Sequence[FormAnswers],
     *,

@@ -18,7 +18,7 @@ class Added:
 
 
 @refusing(RecordsRefused)
-def add(connection: Records, people: Iterable[Person], at: str) -> Added:
+def add_to_records(connection: Records, people: Iterable[Person], at: str) -> Added:
     """Add people to the records.
 
     at  the time, as text
