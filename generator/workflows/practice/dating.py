@@ -12,11 +12,12 @@ from generator.workflows.refusals import NeedsConfirmation, Refused, refusing
 class PlannedDate:
     """A date that may be kept, once what looks odd in it was confirmed.
 
-    asks  what a person must say yes to; None where nothing looks odd
+    counted_from  the day on which it is judged
+    asks          what a person must say yes to; None where nothing looks odd
     """
 
     fact: DatedFact
-    today: date
+    counted_from: date
     asks: NeedsConfirmation | None
 
 
@@ -63,9 +64,9 @@ def keep_date(
     earlier, reason  number of the one it corrects, and why; what that was stays in the records
     """
     if earlier is None:
-        add_fact(connection, plan.fact, at, plan.today)
+        add_fact(connection, plan.fact, at, plan.counted_from)
     else:
-        replace_fact(connection, earlier, plan.fact, reason, at, plan.today)
+        replace_fact(connection, earlier, plan.fact, reason, at, plan.counted_from)
     day = plan.fact.falls_due
     due = f"; due again on {day.isoformat()}: {why_due(plan.fact, day)}" if day else ""
     return f"{plan.fact.in_words}: {plan.fact.done}{due}"
