@@ -11,7 +11,7 @@ plain = st.fixed_dictionaries(
 
 
 @given(plain)
-def test_an_id_is_eight_signs_that_are_not_misread(form):
+def test_an_id_is_eight_characters_that_are_not_misread(form):
     name = form_id(form)
     assert len(name) == LENGTH
     assert set(name) <= set(CHARACTERS)

@@ -63,7 +63,7 @@ def _text(found: Located, longest: int) -> str:
 
 def _name(found: Located) -> str:
     text = _text(found, LONGEST_NAME)
-    if text != text.strip() or any(category(sign) in _UNSEEN for sign in text):
+    if text != text.strip() or any(category(letter) in _UNSEEN for letter in text):
         raise FieldRefused(
             found.place, f"{shown(text)} holds spaces or characters that no name has"
         )

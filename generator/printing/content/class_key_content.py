@@ -42,7 +42,7 @@ def class_key_content(
         "corner": said[:1].upper() + said[1:],
         "foot": [f"Form {first}" if len(forms) == 1 else f"Forms {first} to {last}"]
         + [f"Seed {forms[0]['seed']}"],
-        "legend": [LEGEND[name] for name in LEGEND if name in _signs(forms, rows)],
+        "legend": [LEGEND[name] for name in LEGEND if name in _explained(forms, rows)],
         "rows": [row | {"cells": [_shown(cell) for cell in row["cells"]]} for row in rows],
         "forms": [{"label": head.label, "of": head.of} for head in heads],
         "layout": layout,
@@ -77,7 +77,7 @@ def _shown(cell: Cell) -> dict[str, Any]:
     return {"lines": list(cell.lines), "must": cell.must, "marks": cell.marks}
 
 
-def _signs(forms: Sequence[Mapping[str, Any]], rows: Sequence[Mapping[str, Any]]) -> set[str]:
+def _explained(forms: Sequence[Mapping[str, Any]], rows: Sequence[Mapping[str, Any]]) -> set[str]:
     cells = [cell for row in rows for cell in row["cells"]]
     kinds = {entry["question"]["kind"] for form in forms for entry in form["questions"]}
     there = {
