@@ -8,7 +8,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from generator.assembly.forms.form_identity import LENGTH, SIGNS
+from generator.issued import LENGTH, SIGNS
 from generator.marking import (
     ISSUED_RULES,
     Awarded,

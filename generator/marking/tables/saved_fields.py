@@ -5,8 +5,8 @@ from collections.abc import Callable, Mapping
 from typing import Any
 from unicodedata import category
 
-from generator.assembly.forms import LENGTH, SIGNS
 from generator.diagnostics import Place
+from generator.issued import LENGTH, SIGNS
 from generator.marking.answers import (
     Awarded,
     CannotMark,

@@ -1,23 +1,29 @@
 """State the facts of a form that all its papers share."""
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Sequence
 from typing import Any
 
-_FOOT = ("form", "edition", "seed")
+from generator.issued import IssuedForm
 
 
-def form_facts(form: Mapping[str, Any]) -> dict[str, Any]:
+def form_facts(form: IssuedForm) -> dict[str, Any]:
     """Pick title, person and foot of a form; `form` is the plain JSON of one form."""
-    named = {name: str(form.get(name) or "") for name in ("form_id", "person")}
-    return {"title": str(form["title"])} | {name: str(form[name]) for name in _FOOT} | named
+    return {
+        "title": str(form["title"]),
+        "form": str(form["form"]),
+        "edition": str(form["edition"]),
+        "seed": str(form["seed"]),
+        "form_id": str(form.get("form_id") or ""),
+        "person": str(form.get("person") or ""),
+    }
 
 
-def must_pass(form: Mapping[str, Any]) -> frozenset[int]:
+def must_pass(form: IssuedForm) -> frozenset[int]:
     """Return the numbers of the questions that must be right, whatever the marks."""
     return frozenset(int(number) for number in form.get("gate", ()))
 
 
-def gate_in_words(form: Mapping[str, Any]) -> str:
+def gate_in_words(form: IssuedForm) -> str:
     """Say which questions must be right and what missing one means; empty without a gate."""
     numbers = [str(number) for number in sorted(must_pass(form))]
     if not numbers:
@@ -32,7 +38,7 @@ def gate_in_words(form: Mapping[str, Any]) -> str:
     )
 
 
-def total_marks(form: Mapping[str, Any]) -> int:
+def total_marks(form: IssuedForm) -> int:
     """Add the marks of all questions of a form."""
     return sum(int(entry["marks"]) for entry in form["questions"])
 

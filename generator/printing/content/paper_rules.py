@@ -1,8 +1,6 @@
 """The rules on the first page of a question paper, in plain words."""
 
-from collections.abc import Mapping
-from typing import Any
-
+from generator.issued import IssuedForm
 from generator.printing.content.form_facts import (
     counted,
     gate_in_words,
@@ -12,12 +10,12 @@ from generator.printing.content.form_facts import (
 )
 
 
-def paper_rules(form: Mapping[str, Any]) -> list[str]:
+def paper_rules(form: IssuedForm) -> list[str]:
     """State time, marks, gate and ways of a form; `form` is its plain JSON."""
     return [rule for rule in (*_time_and_marks(form), *_ways(form)) if rule]
 
 
-def _time_and_marks(form: Mapping[str, Any]) -> list[str]:
+def _time_and_marks(form: IssuedForm) -> list[str]:
     marks, count = total_marks(form), len(form["questions"])
     gate = gate_in_words(form)
     return [
@@ -29,12 +27,12 @@ def _time_and_marks(form: Mapping[str, Any]) -> list[str]:
     ]
 
 
-def _sign(form: Mapping[str, Any]) -> str:
+def _sign(form: IssuedForm) -> str:
     several = len(must_pass(form)) > 1
     return f"{'They are' if several else 'It is'} marked MUST BE RIGHT."
 
 
-def _ways(form: Mapping[str, Any]) -> list[str]:
+def _ways(form: IssuedForm) -> list[str]:
     return [
         "A calculator is allowed. Round only your last figure, the way the question says.",
         "Answer every question. A wrong answer takes no marks from another question.",
@@ -50,7 +48,7 @@ def _ways(form: Mapping[str, Any]) -> list[str]:
     ]
 
 
-def _caution_rule(form: Mapping[str, Any]) -> str:
+def _caution_rule(form: IssuedForm) -> str:
     """Say what to do with the cautions that stand beside questions; empty where none does."""
     cautioned = [e["question"] for e in form["questions"] if e["question"].get("caution")]
     if any(question.get("hands_on") for question in cautioned):

@@ -1,16 +1,15 @@
 """Say in plain words what luck can do on a form, and what a score shows."""
 
-from collections.abc import Mapping
 from math import floor, log10
-from typing import Any
 
+from generator.issued import IssuedForm
 from generator.printing.content.form_facts import marks_text
 
 # Past this a guesser's odds say nothing more to a person.
 _LONGEST_ODDS = 1_000_000
 
 
-def luck_in_words(form: Mapping[str, Any]) -> str:
+def luck_in_words(form: IssuedForm) -> str:
     """State the chance that somebody who guesses everything passes; empty where none is known."""
     chance = form.get("guesser_passes")
     if chance is None:
@@ -34,7 +33,7 @@ def odds_in_words(chance: float) -> str:
     return f"about 1 time in {round(times, min(digits, 0)):,.0f}"
 
 
-def mastery_in_words(form: Mapping[str, Any]) -> str:
+def mastery_in_words(form: IssuedForm) -> str:
     """State the score from which the standard is shown; empty where nothing was reckoned.
 
     The score comes with the form: Wilson's lower bound (1927), one-sided, at 95 %.

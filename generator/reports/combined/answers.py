@@ -8,9 +8,9 @@ from fractions import Fraction
 from functools import cache, cached_property
 from typing import NamedTuple
 
+from generator.issued import pass_marks
 from generator.records import Records
 from generator.records.sittings import AnsweredPaper, AnsweredQuestion, answered_papers
-from generator.reports.answered_papers import pass_marks
 
 
 @contextmanager
