@@ -1,6 +1,6 @@
 """`guidecoat correct`."""
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Sequence
 from typing import Any
 
 import click
@@ -10,8 +10,10 @@ from generator.command_line.clock import now
 from generator.command_line.correct_words import appeal_text
 from generator.command_line.records_desk import issued_records
 from generator.command_line.renamed_options import renamed
+from generator.issued import IssuedQuestion
 from generator.marking.answers import (
     CannotMark,
+    Change,
     accept_number,
     accept_option,
     in_words,
@@ -25,8 +27,6 @@ from generator.records.sittings import (
     corrected_forms,
     preview_correction,
 )
-
-Plain = Mapping[str, Any]
 
 
 @click.command()
@@ -93,7 +93,7 @@ def correct(
     click.echo(f"correction {number} of issue {issue} is kept")
 
 
-def _question(connection: Records, issue: int, label: str, number: int) -> Plain:
+def _question(connection: Records, issue: int, label: str, number: int) -> IssuedQuestion:
     forms = corrected_forms(connection, issue)
     if not forms:
         raise RecordsRefused(f"there is no issue {issue} in the records")
@@ -103,11 +103,10 @@ def _question(connection: Records, issue: int, label: str, number: int) -> Plain
     entries = form["questions"]
     if number > len(entries):
         raise RecordsRefused(f"form {label} ends with question {len(entries)}")
-    asked: Plain = entries[number - 1]["question"]
-    return asked
+    return entries[number - 1]["question"]
 
 
-def _change(question: Plain, ways: Sequence[Any]) -> Plain:
+def _change(question: IssuedQuestion, ways: Sequence[Any]) -> Change:
     accept, key, number, _ = ways
     try:
         if accept is not None:

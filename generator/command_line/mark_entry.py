@@ -3,9 +3,7 @@
 It reads lines, so that a file or another program can answer as well.
 """
 
-from collections.abc import Mapping
 from dataclasses import dataclass, field
-from typing import Any
 
 import click
 
@@ -13,6 +11,14 @@ from generator.command_line.asking import confirmed
 from generator.command_line.mark_files import known_of
 from generator.command_line.mark_words import paper_lines
 from generator.diagnostics import Place, Problem
+from generator.issued import (
+    FACTS,
+    IssuedEntry,
+    IssuedForm,
+    IssuedQuestion,
+    asked_unit,
+    points_of,
+)
 from generator.marking import Awarded, Response, mark_response
 from generator.marking.tables import (
     BLANK,
@@ -31,9 +37,7 @@ from generator.marking.tables import (
 )
 from generator.records import Records
 from generator.records.sittings import marked_papers
-from generator.wording import KIND_WORDS
 
-Plain = Mapping[str, Any]
 BACK = "back"
 _HERE = Place("terminal", 1, 1)
 
@@ -61,7 +65,7 @@ def entered_by_hand(connection: Records, form_id: str, person: str) -> list[Form
     return [answers]
 
 
-def _person(person: str, form: Plain, known: Known) -> str:
+def _person(person: str, form: IssuedForm, known: Known) -> str:
     for problem in person_problems(Cell(person, _HERE), form, known):
         raise _refusal(problem)
     return person_meant(person, form, known)
@@ -78,7 +82,7 @@ class _Entry:
     A written question has a prompt for each marking point, any other has one.
     """
 
-    form: Plain
+    form: IssuedForm
     responses: dict[int, Response] = field(default_factory=dict)
     points: dict[int, list[int]] = field(default_factory=dict)
 
@@ -87,7 +91,7 @@ class _Entry:
         prompts = [
             (entry, point)
             for entry in self.form["questions"]
-            for point in range(len(entry["question"]["key"].get("points", ".")))
+            for point in range(len(points_of(entry["question"])) or 1)
         ]
         been: list[int] = []
         place = 0
@@ -106,7 +110,7 @@ class _Entry:
             place += onward
         return self.responses
 
-    def _take(self, entry: Plain, point: int, typed: str) -> tuple[str, int]:
+    def _take(self, entry: IssuedEntry, point: int, typed: str) -> tuple[str, int]:
         """Keep what was typed; give what was read, and how many prompts to go on."""
         question, number = entry["question"], entry["number"]
         if question["kind"] == "written" and typed not in (ILLEGIBLE, BLANK):
@@ -114,11 +118,11 @@ class _Entry:
         response = read_answer(question, typed)
         assert response is not None
         self.responses[number] = response
-        left = len(question["key"].get("points", ".")) - point
+        left = (len(points_of(question)) or 1) - point
         return _said(question, response), left
 
-    def _take_point(self, entry: Plain, point: int, typed: str) -> tuple[str, int]:
-        number, points = entry["number"], entry["question"]["key"]["points"]
+    def _take_point(self, entry: IssuedEntry, point: int, typed: str) -> tuple[str, int]:
+        number, points = entry["number"], points_of(entry["question"])
         if not typed and point == 0:
             self.responses.pop(number, None)
             return "not marked yet", len(points)
@@ -132,17 +136,17 @@ class _Entry:
         return f"read: {int(typed)} of {most}", 1
 
 
-def _prompt(entry: Plain, point: int) -> str:
+def _prompt(entry: IssuedEntry, point: int) -> str:
     question = entry["question"]
     if question["kind"] != "written":
-        unit = question["key"].get("unit_symbol")
-        asks = f"{KIND_WORDS[question['kind']].prompt}{f' in {unit}' if unit else ''}"
+        unit = asked_unit(question)
+        asks = f"{FACTS.of(question['kind']).at_terminal}{f' in {unit}' if unit else ''}"
         return f"{entry['number']} ({asks})"
     says = question["key"]["points"][point]
     return f"{entry['number']}, point {point + 1}, 0 to {says['marks']}: {says['text']}"
 
 
-def _said(question: Plain, response: Response) -> str:
+def _said(question: IssuedQuestion, response: Response) -> str:
     cell = answer_cell(question["kind"], response)
     if cell in ("", BLANK):
         return "blank"

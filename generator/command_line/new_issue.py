@@ -4,7 +4,6 @@ import sys
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from pathlib import Path
-from typing import Any
 
 import click
 
@@ -23,14 +22,13 @@ from generator.command_line.earlier_issues import past_of
 from generator.command_line.issue_papers import settings_kept, write_papers
 from generator.command_line.papers import PaperSettings, issue_files
 from generator.command_line.project import Project, bank_hash, stop_with
+from generator.issued import IssuedForm
 from generator.printing import PrintingRefused
 from generator.questions import askables, item_versions
 from generator.records import Person, Records
 from generator.records.issues import FrozenForm, freeze
 from generator.records.people import add_people
 from generator.reports import CourseNames, course_names
-
-Plain = dict[str, Any]
 
 
 @dataclass(frozen=True, slots=True)
@@ -79,8 +77,8 @@ def new_issue(
         click.echo(f"these papers cannot be made: {error}; nothing was written", err=True)
         sys.exit(1)
     names = course_names(bank)
-    plain = [_with_titles(form_as_plain(form), names) for form in built.forms]
-    files = _set(project, plain, request.settings)
+    issued = [_with_titles(form_as_plain(form), names) for form in built.forms]
+    files = _set(project, issued, request.settings)
     add_people(connection, request.people, now())
     number = freeze(
         connection,
@@ -92,17 +90,17 @@ def new_issue(
         settings=settings_kept(request.settings),
         forms=[
             FrozenForm(label, form, code)
-            for (label, code), form in zip(request.seats, plain, strict=True)
+            for (label, code), form in zip(request.seats, issued, strict=True)
         ],
         at=now(),
         versions=versions,
     )
     written = write_papers(project, connection, number, files)
-    _say_how_it_came_out(built, plain, entry.record)
+    _say_how_it_came_out(built, issued, entry.record)
     return number, written
 
 
-def _with_titles(form: Plain, names: CourseNames) -> Plain:
+def _with_titles(form: IssuedForm, names: CourseNames) -> IssuedForm:
     """Add the title of each module and the text of each objective, as they are on the day.
 
     They come after the id of the form was taken, so that a new wording is no new form.
@@ -113,7 +111,9 @@ def _with_titles(form: Plain, names: CourseNames) -> Plain:
     return {**form, "titles": titles | {name: names.objective(name) for name in sorted(objectives)}}
 
 
-def _set(project: Project, forms: Sequence[Plain], settings: PaperSettings) -> dict[str, bytes]:
+def _set(
+    project: Project, forms: Sequence[IssuedForm], settings: PaperSettings
+) -> dict[str, bytes]:
     try:
         return issue_files(project, forms, settings, _watched)
     except PrintingRefused as error:
@@ -121,15 +121,15 @@ def _set(project: Project, forms: Sequence[Plain], settings: PaperSettings) -> d
         sys.exit(1)
 
 
-def _watched(forms: Sequence[Any]) -> Iterable[Any]:
+def _watched(forms: Sequence[IssuedForm]) -> Iterable[IssuedForm]:
     with click.progressbar(
         forms, label="papers", file=sys.stderr, hidden=not sys.stderr.isatty()
     ) as bar:
         yield from bar
 
 
-def _say_how_it_came_out(built: Assembly, plain: Sequence[Plain], plan: Blueprint) -> None:
-    for form, sheet in zip(built.forms, plain, strict=True):
+def _say_how_it_came_out(built: Assembly, issued: Sequence[IssuedForm], plan: Blueprint) -> None:
+    for form, sheet in zip(built.forms, issued, strict=True):
         if form.person:
             click.echo(f"form {form.label}, {sheet['form_id']}: {form.person}", err=True)
         for alarm in position_alarms(form):
