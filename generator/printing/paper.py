@@ -1,9 +1,10 @@
 """Make the papers of a form, and the key of a whole class."""
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Sequence
 from pathlib import Path
 from typing import Any, Literal
 
+from generator.issued import IssuedForm
 from generator.printing.answer_sheet import PAPERS, DoesNotFit, answer_sheet_content
 from generator.printing.content import (
     PageSize,
@@ -19,7 +20,7 @@ PaperSize = Literal["a4", "letter"]
 
 
 def question_paper(
-    form: Mapping[str, Any], *, paper: PaperSize, fonts: Path, large_print: bool = False
+    form: IssuedForm, *, paper: PaperSize, fonts: Path, large_print: bool = False
 ) -> bytes:
     """Set the question paper of a form as a tagged PDF, without any key.
 
@@ -31,7 +32,7 @@ def question_paper(
 
 
 def answer_sheet(
-    form: Mapping[str, Any], *, paper: PaperSize, fonts: Path, large_print: bool = False
+    form: IssuedForm, *, paper: PaperSize, fonts: Path, large_print: bool = False
 ) -> bytes:
     """Set the answer sheet of a form as a tagged PDF, with a code that holds the form's id only.
 
@@ -46,7 +47,7 @@ def answer_sheet(
 
 
 def answer_key(
-    form: Mapping[str, Any], *, paper: PaperSize, fonts: Path, large_print: bool = False
+    form: IssuedForm, *, paper: PaperSize, fonts: Path, large_print: bool = False
 ) -> bytes:
     """Set the answer key of a form as a tagged PDF, with bands, working, reasons and sources.
 
@@ -57,7 +58,7 @@ def answer_key(
 
 
 def class_key(
-    forms: Sequence[Mapping[str, Any]], *, paper: PaperSize, fonts: Path, large_print: bool = False
+    forms: Sequence[IssuedForm], *, paper: PaperSize, fonts: Path, large_print: bool = False
 ) -> bytes:
     """Set the answers of all forms of a class as a tagged PDF: numbers down, forms across.
 
@@ -72,7 +73,7 @@ def class_key(
 
 
 def marking_guide(
-    form: Mapping[str, Any], *, paper: PaperSize, fonts: Path, large_print: bool = False
+    form: IssuedForm, *, paper: PaperSize, fonts: Path, large_print: bool = False
 ) -> bytes | None:
     """Set how the written answers of a form are marked as a tagged PDF.
 
@@ -88,7 +89,7 @@ def marking_guide(
 
 
 def feedback_sheet(
-    form: Mapping[str, Any], *, paper: PaperSize, fonts: Path, large_print: bool = False
+    form: IssuedForm, *, paper: PaperSize, fonts: Path, large_print: bool = False
 ) -> bytes:
     """Set the sheet that a person gets back as a tagged PDF: results to tick, without any key.
 

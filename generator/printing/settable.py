@@ -15,20 +15,20 @@ def unsettable(texts: Iterable[str], fonts: Path) -> tuple[str, ...]:
     fonts  the folder with the font files
     Raises PrintingRefused where a typeface of the papers is missing altogether.
     """
-    signs = tuple(dict.fromkeys("".join(texts)))
-    return tuple(_missing(signs, fonts.resolve()))
+    characters = tuple(dict.fromkeys("".join(texts)))
+    return tuple(_missing(characters, fonts.resolve()))
 
 
-def _missing(signs: tuple[str, ...], fonts: Path) -> list[str]:
-    if not signs or _can_set(signs, fonts):
+def _missing(characters: tuple[str, ...], fonts: Path) -> list[str]:
+    if not characters or _can_set(characters, fonts):
         return []
-    if len(signs) == 1:
-        return list(signs)
-    half = len(signs) // 2
-    return [*_missing(signs[:half], fonts), *_missing(signs[half:], fonts)]
+    if len(characters) == 1:
+        return list(characters)
+    half = len(characters) // 2
+    return [*_missing(characters[:half], fonts), *_missing(characters[half:], fonts)]
 
 
 @cache
-def _can_set(signs: tuple[str, ...], fonts: Path) -> bool:
+def _can_set(characters: tuple[str, ...], fonts: Path) -> bool:
     # apart from each other, so that none of them changes how another is written
-    return has_characters(" ".join(signs), fonts=fonts)
+    return has_characters(" ".join(characters), fonts=fonts)

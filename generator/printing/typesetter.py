@@ -28,7 +28,7 @@ class PrintingRefused(ValueError):
     """A paper cannot be printed; the message says why and what to change."""
 
 
-class SignWithoutFont(PrintingRefused):
+class CharacterWithoutFont(PrintingRefused):
     """A character of the text is in no font."""
 
 
@@ -63,8 +63,8 @@ def has_characters(text: str, *, fonts: Path) -> bool:
     Raises PrintingRefused when a font is missing.
     """
     try:
-        typeset("signs", {"text": text, "corner": "signs"}, fonts=fonts)
-    except SignWithoutFont:
+        typeset("characters", {"text": text, "corner": "characters"}, fonts=fonts)
+    except CharacterWithoutFont:
         return False
     return True
 
@@ -86,12 +86,12 @@ def _refusal(template: str, content: Mapping[str, Any], reason: str) -> Printing
     return PrintingRefused(f"Cannot print the {_document(template, content)}: {reason}.")
 
 
-def _without_font(template: str, content: Mapping[str, Any], reason: str) -> SignWithoutFont:
+def _without_font(template: str, content: Mapping[str, Any], reason: str) -> CharacterWithoutFont:
     named = re.search(r'text `?"(.+?)"`? could not', reason, re.DOTALL)
-    signs = named[1] if named else "a character of the text"
-    return SignWithoutFont(
+    characters = named[1] if named else "a character of the text"
+    return CharacterWithoutFont(
         f"Cannot print the {_document(template, content)}: no typeface of the papers has "
-        f"'{signs}'; write it in Latin, Greek or Cyrillic letters."
+        f"'{characters}'; write it in Latin, Greek or Cyrillic letters."
     )
 
 

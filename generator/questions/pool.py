@@ -6,7 +6,7 @@ from functools import partial
 from math import prod
 
 from generator.bank import Bank, module_of, objective_of
-from generator.bank.models import Item, NumericItem
+from generator.bank.models import Item, Kind, NumericItem
 from generator.questions.derived import record_questions
 from generator.questions.item_questions import Taken, kind_of, question_of_item
 from generator.questions.question import Question
@@ -32,7 +32,7 @@ class Askable:
 
     name: str
     record: str
-    kind: str
+    kind: Kind
     objective: str
     use: str
     safety: bool

@@ -5,10 +5,8 @@ from dataclasses import dataclass
 from fractions import Fraction
 from typing import Any
 
+from generator.issued import IssuedQuestion, objective_name
 from generator.records.sittings import KeptMark
-from generator.wording import objective_name
-
-Plain = Mapping[str, Any]
 
 
 @dataclass(frozen=True, slots=True)
@@ -16,7 +14,7 @@ class Answer:
     """One question of a paper with its answer and mark.
 
     marks     what the question is worth
-    question  its plain JSON, with the key as corrected
+    question  with the key as corrected
     response  plain JSON of the answer; empty where none was entered
     left_out  taken out of the marks by a correction
     """
@@ -24,8 +22,8 @@ class Answer:
     number: int
     marks: int
     must_pass: bool
-    question: Plain
-    response: Plain
+    question: IssuedQuestion
+    response: Mapping[str, Any]
     mark: KeptMark
     left_out: bool = False
 
@@ -47,7 +45,8 @@ class Answer:
     @property
     def hazard(self) -> str:
         """Return the hazard that makes the question critical, in words; older issues name none."""
-        return str((self.question.get("critical") or {}).get("title", ""))
+        critical = self.question.get("critical")
+        return critical["title"] if critical else ""
 
     @property
     def module(self) -> str:

@@ -16,15 +16,12 @@ from generator.wording.exam_rules import (
     ways,
 )
 from generator.wording.labels import (
-    KIND_WORDS,
     SHORT_VERDICT_WORDS,
     TAG_WORDS,
     VERDICT_WORDS,
-    objective_name,
     status_words,
 )
 from generator.wording.marks import (
-    marks_needed,
     marks_text,
     points_of_marks,
     points_text,
@@ -44,7 +41,6 @@ from generator.wording.markup import (
 )
 
 __all__ = [
-    "KIND_WORDS",
     "Node",
     "SHORT_VERDICT_WORDS",
     "TAG_WORDS",
@@ -59,10 +55,8 @@ __all__ = [
     "html_of_text",
     "line_nodes",
     "listed",
-    "marks_needed",
     "marks_text",
     "must_pass",
-    "objective_name",
     "odds",
     "percent",
     "points_of_marks",

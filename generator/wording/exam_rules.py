@@ -1,12 +1,12 @@
 """The rules of an exam: the same on paper and on a screen, but for the lines named in DIFFERS."""
 
 from collections.abc import Mapping
-from typing import Any, Literal
+from typing import Literal
 
+from generator.issued import IssuedForm, IssuedQuestion
 from generator.wording.counting import counted, listed
 from generator.wording.marks import marks_text, total_marks
 
-Plain = Mapping[str, Any]
 Where = Literal["paper", "screen"]
 
 # the only lines that paper and screen do not share
@@ -38,12 +38,12 @@ RESULT = (
 )
 
 
-def must_pass(form: Plain) -> frozenset[int]:
+def must_pass(form: IssuedForm) -> frozenset[int]:
     """Return the numbers of the questions that must be right, whatever the marks."""
     return frozenset(int(number) for number in form.get("gate", ()))
 
 
-def gate_in_words(form: Plain) -> str:
+def gate_in_words(form: IssuedForm) -> str:
     """Return which questions must be right and what missing one means; empty without a gate."""
     numbers = [str(number) for number in sorted(must_pass(form))]
     if not numbers:
@@ -58,7 +58,7 @@ def gate_in_words(form: Plain) -> str:
     )
 
 
-def time_and_marks(form: Plain, where: Where) -> list[str]:
+def time_and_marks(form: IssuedForm, where: Where) -> list[str]:
     """Return how long a form takes, what it is worth and when it is passed."""
     count = len(form["questions"])
     return [
@@ -69,14 +69,14 @@ def time_and_marks(form: Plain, where: Where) -> list[str]:
     ]
 
 
-def gate_rule(form: Plain) -> str:
+def gate_rule(form: IssuedForm) -> str:
     """Return the rule for must-pass questions and how to know them; empty without a gate."""
     gate = gate_in_words(form)
     known = "They are" if len(must_pass(form)) > 1 else "It is"
     return f"{gate} Part of the marks is not enough. {known} marked MUST BE RIGHT." if gate else ""
 
 
-def ways(form: Plain, where: Where) -> list[str]:
+def ways(form: IssuedForm, where: Where) -> list[str]:
     """Return how to answer, and what the result says and does not say."""
     questions = [entry["question"] for entry in form["questions"]]
     several = any(question["kind"] == "multiple_response" for question in questions)
@@ -91,7 +91,7 @@ def ways(form: Plain, where: Where) -> list[str]:
     return [rule for rule in rules if rule]
 
 
-def _caution_rule(questions: list[Plain]) -> str:
+def _caution_rule(questions: list[IssuedQuestion]) -> str:
     """Return what to do with the cautions beside questions; empty where no question has one."""
     cautioned = [question for question in questions if question.get("caution")]
     if any(question.get("hands_on") for question in cautioned):

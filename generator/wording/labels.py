@@ -1,7 +1,6 @@
-"""The words for a source tag, a status, a kind of question and a verdict."""
+"""The words for a source tag, a status and a verdict; `issued.FACTS` has those for a kind."""
 
 from collections.abc import Mapping
-from typing import Any, NamedTuple
 
 # nothing for a published source: its document is named instead
 TAG_WORDS: Mapping[str, str] = {
@@ -25,30 +24,6 @@ SHORT_VERDICT_WORDS: Mapping[str, str] = {
 }
 
 
-class KindWords(NamedTuple):
-    """What one kind of question is called.
-
-    heading  over the question on a screen
-    task     beside its number on a paper
-    prompt   what the terminal asks for when a paper is entered by hand; empty for a written
-             answer, which has its own prompts
-    """
-
-    heading: str
-    task: str
-    prompt: str
-
-
-KIND_WORDS: Mapping[str, KindWords] = {
-    "numeric": KindWords("Work it out", "number and unit", "a number"),
-    "choice": KindWords("Choose one", "one answer", "one letter"),
-    "multiple_response": KindWords("Choose all that apply", "one or more answers", "letters"),
-    "order": KindWords("Put in order", "put in order", "letters in order"),
-    "match": KindWords("Pair them up", "match", "pairs such as 1C 2A"),
-    "written": KindWords("Write it down", "written answer", ""),
-}
-
-
 def status_words(status: str, what: str = "document") -> str:
     """Return how far a source was checked.
 
@@ -61,9 +36,3 @@ def status_words(status: str, what: str = "document") -> str:
         "from_memory": f"from memory, not checked against the {what}",
         "common_practice": "common practice, no published source",
     }[status]
-
-
-def objective_name(question: Mapping[str, Any]) -> str:
-    """Return the objective of a question as 'module/objective', however the question spells it."""
-    name = str(question["objective"])
-    return name if "/" in name else f"{question['module']}/{name}"

@@ -1,10 +1,8 @@
-"""Marks: how they are written, and how many it takes to pass."""
+"""Marks as they are written; how many it takes to pass, `issued.pass_marks` says."""
 
-from collections.abc import Mapping
 from fractions import Fraction
-from typing import Any
 
-from generator.assembly.forms import passing_marks
+from generator.issued import IssuedForm
 from generator.quantities import number_text, round_to_step
 from generator.wording.counting import counted
 
@@ -26,17 +24,6 @@ def marks_text(marks: int) -> str:
     return counted(marks, "mark")
 
 
-def total_marks(form: Mapping[str, Any]) -> int:
+def total_marks(form: IssuedForm) -> int:
     """Return the marks of all questions of a form as issued."""
     return sum(int(entry["marks"]) for entry in form["questions"])
-
-
-def marks_needed(form: Mapping[str, Any], most: int) -> int:
-    """Return the marks from which a form is passed; fewer where questions were left out.
-
-    form  as issued: what it says counts as long as every question does
-    most  marks of the questions that count
-    """
-    if most == form["marks"]:
-        return int(form["pass_marks"])
-    return passing_marks(most, int(form["pass_percent"]))

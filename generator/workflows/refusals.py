@@ -6,7 +6,6 @@ from functools import wraps
 from typing import ParamSpec, TypeVar
 
 from generator.diagnostics import Problem
-from generator.wording import counted
 
 P = ParamSpec("P")
 T = TypeVar("T")
@@ -40,6 +39,9 @@ class NeedsConfirmation:
 
 def refused_with(problems: Iterable[Problem], nothing: str = "nothing was written") -> Refused:
     """Return the refusal of files with problems, which are counted in its sentence."""
+    # wording knows forms and questions; a refusal must be at hand before any of them is loaded
+    from generator.wording import counted
+
     found = tuple(problems)
     return Refused(f"{counted(len(found), 'error')}; {nothing}", found)
 

@@ -108,7 +108,7 @@ def test_another_seed_is_another_issue_and_leaves_the_first_as_it_was(root: Path
         (("issue", "qqq", "--seed", "1"), "no paper is called 'qqq'. The papers are: quick_check"),
         (
             ("issue", "quick_check"),
-            "say --seed with a word of your own, such as spring: the numbers are drawn from it, "
+            "give --seed with a word of your own, such as spring: the numbers are drawn from it, "
             "and the same word gives the same papers again",
         ),
         (("issue", "--seed", "1"), "Missing argument 'BLUEPRINT'."),

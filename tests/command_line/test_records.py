@@ -189,7 +189,7 @@ def test_a_date_tells_when_it_falls_due_and_by_which_rule(shop: Path) -> None:
     words = ("date", ANN, "painter_training", "--done", "2024-02-29", "--as-of", "2026-11-25")
     assert records(shop, *words).stdout == (
         "painter training: 2024-02-29; due again on 2029-02-28: every 5 years (29 February counts "
-        "as 28), 40 CFR 63.11173(g) (read as restated elsewhere)\n"
+        "as 28), 40 CFR 63.11173(g) (read where another text repeats it)\n"
     )
 
 
@@ -272,7 +272,7 @@ def test_a_certificate_that_cannot_be_set_is_not_kept(
 def test_a_certificate_takes_a_trainer_or_a_number_and_only_of_that_person(shop: Path) -> None:
     trained(shop)
     certificate(shop)
-    wanted = "name the trainer, or say --again with a number"
+    wanted = "name the trainer, or give --again with a number"
     assert misuse(shop, "records", "certificate", ANN) == wanted
     said = refused(shop, "certificate", "Apprentice 02", "--again", "1")
     assert said == "certificate 1 is another person's"
@@ -400,7 +400,7 @@ def test_sheets_are_written_for_one_procedure_or_all(shop: Path) -> None:
     wanted = {p.stem for p in (REPOSITORY / "question_bank" / "procedures").glob("*.yml")}
     assert {line.removeprefix("printed/sheet-").removesuffix(".pdf") for line in every} == wanted
     said = misuse(shop, "records", "sheet")
-    assert said.startswith("name one procedure, or say --all; the procedures: aluminium")
+    assert said.startswith("name one procedure, or give --all; the procedures: aluminium")
     assert "did you mean 'mix_filler'?" in misuse(shop, "records", "sheet", "mix_filer")
     assert not (shop / "records").exists()
 

@@ -8,7 +8,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from generator.assembly.forms.form_identity import CHARACTERS, LENGTH
+from generator.issued import ID_CHARACTERS, LENGTH
 from generator.marking import (
     ISSUED_RULES,
     Awarded,
@@ -88,7 +88,7 @@ RESPONSES: st.SearchStrategy[Response] = st.one_of(
 
 
 @given(
-    st.text(CHARACTERS, min_size=LENGTH, max_size=LENGTH),
+    st.text(ID_CHARACTERS, min_size=LENGTH, max_size=LENGTH),
     st.dictionaries(NUMBERS, RESPONSES, max_size=12),
     st.dictionaries(NUMBERS, TYPED, max_size=3),
     st.integers(0, 99_999),

@@ -71,7 +71,7 @@ def test_what_does_not_fit_one_page_repeats_its_head_and_loses_no_form(large):
         (WRITTEN, "1 w 2"),
     ],
 )
-def test_a_cell_is_the_answer_in_a_few_signs(question, cell):
+def test_a_cell_is_the_answer_in_a_few_characters(question, cell):
     assert cell in whole_text(_class(form_of(question)))
 
 
@@ -103,7 +103,7 @@ def test_totals_have_a_row_to_write_in_and_state_pass_and_all_marks():
     assert "Pass mark / total 16/22" in text
 
 
-def test_only_signs_that_stand_on_the_page_are_explained():
+def test_only_marks_that_are_on_the_page_are_explained():
     plain = whole_text(_class(form_of(CHOICE)))
     for words in ("more than one order", "For a number", "For a match", "written answer"):
         assert words not in plain

@@ -5,7 +5,6 @@ import pytest
 from generator.bank.models import Item
 from generator.questions.item_questions import kind_of, question_of_item, salt
 from generator.questions.question import (
-    MINUTES,
     ChoiceKey,
     MatchKey,
     NumericKey,
@@ -34,7 +33,6 @@ def test_every_kind_of_item_gets_its_own_kind_of_key(bank):
     for name, entry in bank.items.items():
         question = question_of_item(bank, entry, "A")
         assert question.name == name
-        assert question.minutes == MINUTES[question.kind]
         made[question.kind] = type(question.key)
     assert made == KEYS
 

@@ -116,7 +116,7 @@ def test_codes_of_letters_and_digits_are_read_as_they_stand(numbers):
 
 
 @pytest.mark.parametrize("code", ["\u0410nna", "\uff21nna", "Anna\u0661", "Ann\u03b1", "A\u00b2"])
-def test_a_code_with_signs_that_only_look_like_others_is_refused(code):
+def test_a_code_with_letters_that_only_look_like_others_is_refused(code):
     (line,) = said(f"code\n{code}\n")
     assert "look like others and are not [person-code]" in line
 

@@ -5,16 +5,16 @@ from math import ceil
 from typing import Any
 
 import pytest
-from generator.command_line.mark_words import mark_words
 from hypothesis import given
 from hypothesis import strategies as st
 
-from generator.assembly.forms import passing_marks
+from generator.command_line.marking.mark_words import mark_words
+from generator.issued import marks_needed, pass_marks
 from generator.marking import FormMark
 from generator.records.sittings import Result
 from generator.reports.answered_papers import SatPaper
 from generator.reports.classes.class_people import person_row
-from generator.wording import marks_needed, marks_text, points_of_marks, points_text
+from generator.wording import marks_text, points_of_marks, points_text
 
 QUARTERS = [
     (Fraction(25, 4), "6.3"),
@@ -49,21 +49,21 @@ def test_marks_have_their_word() -> None:
 
 def form(marks: int, percent: int) -> dict[str, Any]:
     """Return what of a form decides how many marks pass it."""
-    return {"marks": marks, "pass_percent": percent, "pass_marks": passing_marks(marks, percent)}
+    return {"marks": marks, "pass_percent": percent, "pass_marks": marks_needed(marks, percent)}
 
 
 def test_a_form_as_issued_says_itself_how_many_marks_pass_it() -> None:
-    assert marks_needed({"marks": 30, "pass_percent": 80, "pass_marks": 25}, 30) == 25
+    assert pass_marks({"marks": 30, "pass_percent": 80, "pass_marks": 25}, 30) == 25
 
 
 def test_without_a_question_fewer_marks_pass() -> None:
-    assert marks_needed(form(30, 80), 28) == 23
+    assert pass_marks(form(30, 80), 28) == 23
 
 
 @given(st.integers(1, 200), st.integers(1, 100))
 def test_the_marks_that_pass_are_the_fewest_at_or_above_the_percent(
     marks: int, percent: int
 ) -> None:
-    needed = passing_marks(marks, percent)
+    needed = marks_needed(marks, percent)
     assert needed == ceil(Fraction(marks * percent, 100))
-    assert marks_needed(form(marks + 1, percent), marks) == needed
+    assert pass_marks(form(marks + 1, percent), marks) == needed

@@ -2,6 +2,8 @@
 
 from dataclasses import dataclass, field
 
+from generator.bank.models import Kind
+
 
 @dataclass(frozen=True, slots=True)
 class Candidate:
@@ -18,7 +20,7 @@ class Candidate:
     record: str
     cells: tuple[int, ...]
     objective: str = ""
-    kind: str = "choice"
+    kind: Kind = "choice"
     is_derived: bool = False
     marks: int = 1
     expected: int = 700

@@ -24,7 +24,7 @@ def _with_options(bank: Bank) -> Iterator[Entry[Any]]:
 
 def normal(text: str) -> str:
     """Return a text without the differences that do not matter to a reader."""
-    seen = "".join(sign for sign in normalize("NFKC", text) if category(sign) != "Cf")
+    seen = "".join(letter for letter in normalize("NFKC", text) if category(letter) != "Cf")
     return " ".join(seen.casefold().split()).rstrip(".,;:!? ")
 
 

@@ -3,7 +3,7 @@
 import re
 from dataclasses import dataclass
 from fractions import Fraction
-from typing import Annotated, Any
+from typing import Annotated, Any, Literal
 
 from pydantic import BaseModel, BeforeValidator, ConfigDict, PlainValidator, WithJsonSchema
 
@@ -13,6 +13,7 @@ _WHOLE = re.compile(r"[0-9]{1,9}\Z")
 _STEPPED = re.compile(r"(\S+) to (\S+) step (\S+)\Z")
 _SCALAR = {"type": ["string", "number", "boolean"]}
 MOST_VALUES = 400
+Kind = Literal["numeric", "choice", "multiple_response", "order", "match", "written"]
 
 
 class Record(BaseModel):

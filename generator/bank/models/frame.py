@@ -4,7 +4,7 @@ from typing import Annotated, Literal
 
 from pydantic import Field
 
-from generator.bank.models.fields import Decimal, Record, Rows, Sources, Text, Whole
+from generator.bank.models.fields import Decimal, Kind, Record, Rows, Sources, Text, Whole
 from generator.bank.models.items import Level
 
 
@@ -139,9 +139,7 @@ class Cell(Record):
     topic: Text | None = None
     module: Text | None = None
     objective: Text | None = None
-    kinds: tuple[
-        Literal["numeric", "choice", "multiple_response", "order", "match", "written"], ...
-    ] = ()
+    kinds: tuple[Kind, ...] = ()
     levels: tuple[Level, ...] = ()
     critical: Text | None = None
     count: Whole | None = None

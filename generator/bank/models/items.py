@@ -6,6 +6,7 @@ from pydantic import Field
 
 from generator.bank.models.fields import (
     Decimal,
+    Kind,
     Record,
     Rows,
     Sources,
@@ -191,8 +192,7 @@ class WrittenItem(Item):
     model: Text
 
 
-AnyItem = NumericItem | ChoiceItem | MultipleResponseItem | OrderItem | MatchItem | WrittenItem
-ITEM_KINDS: dict[str, type[Item]] = {
+ITEM_KINDS: dict[Kind, type[Item]] = {
     "numeric": NumericItem,
     "choice": ChoiceItem,
     "multiple_response": MultipleResponseItem,

@@ -7,7 +7,18 @@ import click
 
 from generator.command_line.terminal import Seed, accepted, project_here
 from generator.diagnostics import did_you_mean
-from generator.questions import Plain, as_plain, askables
+from generator.issued import (
+    ForKey,
+    IssuedQuestion,
+    IssuedSource,
+    MatchAnswerKey,
+    NumericAnswerKey,
+    OptionsAnswerKey,
+    OrderAnswerKey,
+    WrittenAnswerKey,
+    issued_question,
+)
+from generator.questions import askables
 from generator.wording import TAG_WORDS
 from generator.workflows.bank import sound_bank
 
@@ -31,66 +42,67 @@ def draw(item: str, seed: str, output_format: str) -> None:
     if question is None:
         click.echo(f"'{item}' gives no question for this seed", err=True)
         sys.exit(1)
-    plain = as_plain(question)
+    issued = issued_question(question)
     click.echo(
-        json.dumps(plain, ensure_ascii=False, indent=2) if output_format == "json" else _text(plain)
+        json.dumps(issued, ensure_ascii=False, indent=2)
+        if output_format == "json"
+        else _text(issued)
     )
 
 
-def _text(plain: Plain) -> str:
-    key = plain["key"]
-    lines = [plain["stem"], ""]
-    for exhibit in (plain["sheet"], plain["table"]):
+def _text(question: IssuedQuestion) -> str:
+    lines = [question["stem"], ""]
+    for exhibit in (question["sheet"], question["table"]):
         if exhibit:
             lines += [exhibit["title"], *("  " + " | ".join(r) for r in exhibit["rows"]), ""]
-    if plain["caution"]:
-        lines += [f"Caution: {plain['caution']}", ""]
-    lines += _KEYS[plain["kind"]](key)
-    lines += [f"Caution, with the feedback: {caution['text']}" for caution in plain["cautions"]]
-    lines += ["", *(f"Source: {_source(s)}" for s in plain["sources"])]
+    if question["caution"]:
+        lines += [f"Caution: {question['caution']}", ""]
+    lines += _KEYS.of(question)
+    lines += [f"Caution, with the feedback: {caution['text']}" for caution in question["cautions"]]
+    lines += ["", *(f"Source: {_source(s)}" for s in question["sources"])]
     return "\n".join(lines)
 
 
-def _source(source: Plain) -> str:
+def _source(source: IssuedSource) -> str:
     return "; ".join(filter(None, (TAG_WORDS[source["tag"]], source["text"])))
 
 
-def _numeric(key: Plain) -> list[str]:
+def _numeric(key: NumericAnswerKey) -> list[str]:
     slips = [f"  {slip['shown']}: {slip['says']}" for slip in key["slips"]]
     answer = f"Key: {key['shown']} {key['unit_symbol']}".rstrip()
     working = [f"  {line}" for line in key["working"]]
     return [f"{answer} (accept {key['band_text']})", "Working:", *working, "Known slips:", *slips]
 
 
-def _options(key: Plain) -> list[str]:
+def _options(key: OptionsAnswerKey) -> list[str]:
     return [
         f"{'*' if option['right'] else ' '} {option['letter']}  {option['text']}: {option['says']}"
         for option in key["options"]
     ]
 
 
-def _order(key: Plain) -> list[str]:
+def _order(key: OrderAnswerKey) -> list[str]:
     steps = [f"  {step['letter']}  {step['text']}" for step in key["steps"]]
     pairs = [f"  {p['first']} before {p['then']}: {p['reason']}" for p in key["pairs"]]
     return [*steps, f"{key['rule']} {key['orders']} orders are right.", *pairs]
 
 
-def _match(key: Plain) -> list[str]:
+def _match(key: MatchAnswerKey) -> list[str]:
     left = [f"  {row['number']}  {row['text']}" for row in key["left"]]
     right = [f"  {row['letter']}  {row['text']}" for row in key["right"]]
     joined = ", ".join(f"{number}-{letter}" for number, letter in key["answers"].items())
     return [*left, *right, f"Key: {joined}"]
 
 
-def _written(key: Plain) -> list[str]:
+def _written(key: WrittenAnswerKey) -> list[str]:
     return [*(f"  {p['marks']} for: {p['text']}" for p in key["points"]), f"Model: {key['model']}"]
 
 
-_KEYS = {
-    "numeric": _numeric,
-    "choice": _options,
-    "multiple_response": _options,
-    "order": _order,
-    "match": _match,
-    "written": _written,
-}
+_KEYS = ForKey(
+    numeric=_numeric,
+    choice=_options,
+    multiple_response=_options,
+    order=_order,
+    match=_match,
+    written=_written,
+)

@@ -54,7 +54,7 @@ def issue(
     """
     if seed is None:
         raise click.UsageError(
-            "say --seed with a word of your own, such as spring: the numbers are drawn from it, "
+            "give --seed with a word of your own, such as spring: the numbers are drawn from it, "
             "and the same word gives the same papers again"
         )
     if forms and roster:

@@ -79,7 +79,7 @@ def sheet(procedure: str | None, every: bool, paper: str, large_print: bool) -> 
     bank = accepted(readable_bank(project), project.read_line)
     if every == (procedure is not None):
         listed = ", ".join(sorted(bank.procedures))
-        raise click.UsageError(f"name one procedure, or say --all; the procedures: {listed}")
+        raise click.UsageError(f"name one procedure, or give --all; the procedures: {listed}")
     names = sorted(bank.procedures) if procedure is None else [procedure]
     size = cast("PaperSize", paper.lower())
     written = print_observation_sheets(project, bank, names, paper=size, large_print=large_print)

@@ -1,6 +1,7 @@
 """One response against one key: marks, findings and corrected keys."""
 
 from generator.marking.answers.corrected_key import (
+    Change,
     Effect,
     accept_number,
     accept_option,
@@ -34,6 +35,7 @@ __all__ = [
     "Awarded",
     "Blank",
     "CannotMark",
+    "Change",
     "Chosen",
     "Effect",
     "Finding",

@@ -3,16 +3,16 @@
 from collections import Counter
 from collections.abc import Iterable, Mapping, Sequence
 from fractions import Fraction
-from typing import Any
 
 from generator.bank import transitive_closure
+from generator.issued import IssuedPair, OrderAnswerKey
 from generator.marking.answers.marks import Finding, Mark, marked
 from generator.marking.answers.options_marking import known_letters
 
 Spots = Mapping[str, int]
 
 
-def mark_order(key: Mapping[str, Any], letters: Sequence[str]) -> Mark:
+def mark_order(key: OrderAnswerKey, letters: Sequence[str]) -> Mark:
     """Mark an order by the share of precedences kept; a dangerous pair turned round gives 0.
 
     Counts every 'first before then' that follows from the pairs, so that one early slip costs what
@@ -44,9 +44,7 @@ def kept_share(steps: Iterable[str], pairs: Iterable[tuple[str, str]], spots: Sp
     return Fraction(kept, len(implied) + loose) if len(implied) + loose else Fraction(1)
 
 
-def _turned_round(
-    pairs: Iterable[Mapping[str, Any]], written: Sequence[str]
-) -> list[Mapping[str, Any]]:
+def _turned_round(pairs: Iterable[IssuedPair], written: Sequence[str]) -> list[IssuedPair]:
     spot = {letter: place for place, letter in reversed(list(enumerate(written)))}
     return [
         pair
@@ -57,7 +55,7 @@ def _turned_round(
     ]
 
 
-def _said(broken: Iterable[Mapping[str, Any]]) -> list[Finding]:
+def _said(broken: Iterable[IssuedPair]) -> list[Finding]:
     return [
         Finding("pair", f"{pair['first']} before {pair['then']}", pair["reason"]) for pair in broken
     ]

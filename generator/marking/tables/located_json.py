@@ -63,14 +63,14 @@ class _Reader:
 
     def _value(self, depth: int) -> Located:
         self._pass_space()
-        place, sign = self._place(), self.text[self.spot : self.spot + 1]
-        if sign and sign in "[{" and depth > DEEPEST:
+        place, character = self._place(), self.text[self.spot : self.spot + 1]
+        if character and character in "[{" and depth > DEEPEST:
             self._refuse("this is nested too deeply")
-        if sign == "{":
+        if character == "{":
             return Located(self._object(depth), place)
-        if sign == "[":
+        if character == "[":
             return Located(self._array(depth), place)
-        return Located(self._text() if sign == '"' else self._plain(), place)
+        return Located(self._text() if character == '"' else self._plain(), place)
 
     def _object(self, depth: int) -> dict[str, Located]:
         found: dict[str, Located] = {}
@@ -138,8 +138,8 @@ class _Reader:
         found = _SPACE.match(self.text, self.spot)
         self.spot = found.end() if found else self.spot
 
-    def _take(self, sign: str, message: str) -> None:
-        if self.text[self.spot : self.spot + 1] != sign:
+    def _take(self, character: str, message: str) -> None:
+        if self.text[self.spot : self.spot + 1] != character:
             self._refuse(message)
         self.spot += 1
 

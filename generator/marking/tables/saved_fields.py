@@ -5,8 +5,8 @@ from collections.abc import Callable, Mapping
 from typing import Any
 from unicodedata import category
 
-from generator.assembly.forms import CHARACTERS, LENGTH
 from generator.diagnostics import Place
+from generator.issued import ID_CHARACTERS, LENGTH
 from generator.marking.answers import (
     Awarded,
     CannotMark,
@@ -26,7 +26,7 @@ _LONGEST_SHOWN = 60
 _UNSEEN = ("Cc", "Cf", "Zl", "Zp")
 _NUMBER = re.compile(r"[1-9][0-9]{0,2}")
 _LETTER = re.compile(r"[A-Z]")
-_FORM_ID = re.compile(rf"[{CHARACTERS}]{{{LENGTH}}}")
+_FORM_ID = re.compile(rf"[{ID_CHARACTERS}]{{{LENGTH}}}")
 
 
 class FieldRefused(ValueError):

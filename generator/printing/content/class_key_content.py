@@ -1,8 +1,18 @@
 """Choose what the key of a whole class shows: question numbers down, forms across."""
 
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Mapping, Sequence
 from typing import Any
 
+from generator.issued import (
+    ForKey,
+    IssuedEntry,
+    IssuedForm,
+    MatchAnswerKey,
+    NumericAnswerKey,
+    OptionsAnswerKey,
+    OrderAnswerKey,
+    WrittenAnswerKey,
+)
 from generator.printing.content.class_key_layout import (
     Cell,
     Head,
@@ -23,7 +33,7 @@ LEGEND = {
 
 
 def class_key_content(
-    forms: Sequence[Mapping[str, Any]], page: PageSize, large_print: bool
+    forms: Sequence[IssuedForm], page: PageSize, large_print: bool
 ) -> dict[str, Any]:
     """Choose the content of a class key; `forms` are the plain JSON of at least one form.
 
@@ -49,7 +59,7 @@ def class_key_content(
     }
 
 
-def _row(number: int, forms: Sequence[Mapping[str, Any]]) -> dict[str, Any]:
+def _row(number: int, forms: Sequence[IssuedForm]) -> dict[str, Any]:
     entries = [_entry(form, number) for form in forms]
     marks = {int(entry["marks"]) for entry in entries if entry}
     same = len(marks) == 1
@@ -60,16 +70,16 @@ def _row(number: int, forms: Sequence[Mapping[str, Any]]) -> dict[str, Any]:
     return {"number": str(number), "marks": str(marks.pop()) if same else "", "cells": cells}
 
 
-def _entry(form: Mapping[str, Any], number: int) -> Mapping[str, Any] | None:
+def _entry(form: IssuedForm, number: int) -> IssuedEntry | None:
     found = [entry for entry in form["questions"] if int(entry["number"]) == number]
     return found[0] if found else None
 
 
-def _cell(entry: Mapping[str, Any] | None, must: bool, with_marks: bool) -> Cell:
+def _cell(entry: IssuedEntry | None, must: bool, with_marks: bool) -> Cell:
     if entry is None:
         return Cell(("–",))
     question = entry["question"]
-    lines = _CELLS[question["kind"]](question["key"])
+    lines = _CELLS.of(question)
     return Cell(lines, must, str(entry["marks"]) if with_marks else "")
 
 
@@ -77,7 +87,7 @@ def _shown(cell: Cell) -> dict[str, Any]:
     return {"lines": list(cell.lines), "must": cell.must, "marks": cell.marks}
 
 
-def _signs(forms: Sequence[Mapping[str, Any]], rows: Sequence[Mapping[str, Any]]) -> set[str]:
+def _signs(forms: Sequence[IssuedForm], rows: Sequence[Mapping[str, Any]]) -> set[str]:
     cells = [cell for row in rows for cell in row["cells"]]
     kinds = {entry["question"]["kind"] for form in forms for entry in form["questions"]}
     there = {
@@ -91,32 +101,32 @@ def _signs(forms: Sequence[Mapping[str, Any]], rows: Sequence[Mapping[str, Any]]
     return {name for name, is_there in there.items() if is_there}
 
 
-def _number(key: Mapping[str, Any]) -> tuple[str, ...]:
+def _number(key: NumericAnswerKey) -> tuple[str, ...]:
     return (str(key["shown"]),)
 
 
-def _letters(key: Mapping[str, Any]) -> tuple[str, ...]:
+def _letters(key: OptionsAnswerKey) -> tuple[str, ...]:
     return lines_of_letters([o["letter"] for o in key["options"] if o["right"]])
 
 
-def _order(key: Mapping[str, Any]) -> tuple[str, ...]:
+def _order(key: OrderAnswerKey) -> tuple[str, ...]:
     *lines, last = lines_of_letters(key["one_order"])
     return (*lines, last + "*" * (int(key["orders"]) > 1))
 
 
-def _match(key: Mapping[str, Any]) -> tuple[str, ...]:
+def _match(key: MatchAnswerKey) -> tuple[str, ...]:
     return lines_of_letters(list(key["answers"].values()))
 
 
-def _written(key: Mapping[str, Any]) -> tuple[str, ...]:
+def _written(key: WrittenAnswerKey) -> tuple[str, ...]:
     return ("w",)
 
 
-_CELLS: dict[str, Callable[[Mapping[str, Any]], tuple[str, ...]]] = {
-    "numeric": _number,
-    "choice": _letters,
-    "multiple_response": _letters,
-    "order": _order,
-    "match": _match,
-    "written": _written,
-}
+_CELLS = ForKey(
+    numeric=_number,
+    choice=_letters,
+    multiple_response=_letters,
+    order=_order,
+    match=_match,
+    written=_written,
+)

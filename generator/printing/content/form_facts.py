@@ -1,15 +1,20 @@
 """State the facts of a form that all its papers share."""
 
-from collections.abc import Mapping
 from typing import Any
 
-_FOOT = ("form", "edition", "seed")
+from generator.issued import IssuedForm
 
 
-def form_facts(form: Mapping[str, Any]) -> dict[str, Any]:
+def form_facts(form: IssuedForm) -> dict[str, Any]:
     """Pick title, person and foot of a form; `form` is the plain JSON of one form."""
-    named = {name: str(form.get(name) or "") for name in ("form_id", "person")}
-    return {"title": str(form["title"])} | {name: str(form[name]) for name in _FOOT} | named
+    return {
+        "title": str(form["title"]),
+        "form": str(form["form"]),
+        "edition": str(form["edition"]),
+        "seed": str(form["seed"]),
+        "form_id": str(form.get("form_id") or ""),
+        "person": str(form.get("person") or ""),
+    }
 
 
 def words_of(name: str) -> str:

@@ -1,12 +1,23 @@
 """Choose what an answer key shows: the answer, what else is accepted, and why."""
 
-from collections.abc import Callable, Mapping
 from typing import Any
 
 from generator.bank import transitive_closure
+from generator.issued import (
+    ForKey,
+    IssuedEntry,
+    IssuedForm,
+    IssuedQuestion,
+    IssuedSource,
+    MatchAnswerKey,
+    NumericAnswerKey,
+    OptionsAnswerKey,
+    OrderAnswerKey,
+    WrittenAnswerKey,
+)
 from generator.printing.content.cautions import told_cautions
 from generator.printing.content.form_facts import form_facts
-from generator.printing.content.paper_content import lettered, shown_question
+from generator.printing.content.paper_content import lettered, numbered, shown_question
 from generator.printing.content.result_words import luck_in_words, mastery_in_words
 from generator.printing.content.short_answers import short_answer, with_unit
 from generator.wording import (
@@ -23,7 +34,7 @@ from generator.wording import (
 _PAIR_CLASSES = {"danger": "protects people", "ruins": "saves the work"}
 
 
-def answer_key_content(form: Mapping[str, Any]) -> dict[str, Any]:
+def answer_key_content(form: IssuedForm) -> dict[str, Any]:
     """Choose the content of an answer key; `form` is the plain JSON of one form."""
     return form_facts(form) | {
         "summary": f"{marks_text(total_marks(form))} in all. Pass: "
@@ -40,7 +51,7 @@ def answer_key_content(form: Mapping[str, Any]) -> dict[str, Any]:
     }
 
 
-def source_of(source: Mapping[str, Any]) -> dict[str, str]:
+def source_of(source: IssuedSource) -> dict[str, str]:
     """Write where a fact of a key comes from: its tag in words, and the document.
 
     A published document needs no words in front.
@@ -48,7 +59,7 @@ def source_of(source: Mapping[str, Any]) -> dict[str, str]:
     return {"tag": TAG_WORDS[source["tag"]], "text": str(source.get("text") or "")}
 
 
-def _question(entry: Mapping[str, Any], gate: frozenset[int]) -> dict[str, Any]:
+def _question(entry: IssuedEntry, gate: frozenset[int]) -> dict[str, Any]:
     question = entry["question"]
     return shown_question(question) | {
         "number": str(entry["number"]),
@@ -58,32 +69,33 @@ def _question(entry: Mapping[str, Any], gate: frozenset[int]) -> dict[str, Any]:
         "must_pass": int(entry["number"]) in gate,
         "critical": _why_it_must_be_right(question) if int(entry["number"]) in gate else "",
         "short": short_answer(question),
-        "accept": str(question["key"].get("band_text") or ""),
+        "accept": _accepted(question),
         "sources": [source_of(source) for source in question["sources"]],
-        "key": _SOLUTIONS[question["kind"]](question["key"]),
+        "key": _SOLUTIONS.of(question),
         "by_hand": _by_hand(question, int(entry["marks"])),
     }
 
 
-def _why_it_must_be_right(question: Mapping[str, Any]) -> str:
+def _why_it_must_be_right(question: IssuedQuestion) -> str:
     """Name the hazard and what it would do; empty for issues from before questions named one."""
-    critical = question.get("critical") or {}
+    critical = question.get("critical")
     return f"{critical['title']}. {critical['reason']}" if critical else ""
 
 
-def _by_hand(question: Mapping[str, Any], marks: int) -> str:
+def _by_hand(question: IssuedQuestion, marks: int) -> str:
     """Say how part marks are worked out with a pencil; empty where there are none."""
-    key, worth = question["key"], marks_text(marks)
+    worth = marks_text(marks)
     if question["kind"] == "multiple_response":
-        right = sum(option["right"] for option in key["options"])
+        right = sum(option["right"] for option in question["key"]["options"])
         return (
             f"Part marks: right letters less wrong letters, never below 0, times {worth}, "
             f"divided by {right}."
         )
     if question["kind"] == "match":
-        return f"Part marks: {worth} for {len(key['answers'])} pairs, shared evenly."
+        return f"Part marks: {worth} for {len(question['key']['answers'])} pairs, shared evenly."
     if question["kind"] != "order":
         return ""
+    key = question["key"]
     implied = sorted(transitive_closure([(pair["first"], pair["then"]) for pair in key["pairs"]]))
     said = (
         f"Part marks: of these {len(implied)}, those that are kept, times {worth}, divided by "
@@ -93,11 +105,15 @@ def _by_hand(question: Mapping[str, Any], marks: int) -> str:
     return f"{said} No marks where a pair that protects people is turned round." if turned else said
 
 
-def _says(key: Mapping[str, Any]) -> list[Any] | None:
+def _accepted(question: IssuedQuestion) -> str:
+    return question["key"]["band_text"] if question["kind"] == "numeric" else ""
+
+
+def _says(key: NumericAnswerKey) -> list[Any] | None:
     return typst_of_text(key["says"]) if key.get("says") else None
 
 
-def _number(key: Mapping[str, Any]) -> dict[str, Any]:
+def _number(key: NumericAnswerKey) -> dict[str, Any]:
     unit = key["unit_symbol"]
     return {
         "shown": with_unit(key["shown"], unit),
@@ -111,7 +127,7 @@ def _number(key: Mapping[str, Any]) -> dict[str, Any]:
     }
 
 
-def _options(key: Mapping[str, Any]) -> dict[str, Any]:
+def _options(key: OptionsAnswerKey) -> dict[str, Any]:
     options = [
         {"mark": option["letter"], "text": typst_of_line(option["text"])}
         | {"right": option["right"], "says": typst_of_line(option["says"])}
@@ -120,7 +136,7 @@ def _options(key: Mapping[str, Any]) -> dict[str, Any]:
     return {"options": options}
 
 
-def _order(key: Mapping[str, Any]) -> dict[str, Any]:
+def _order(key: OrderAnswerKey) -> dict[str, Any]:
     texts = {step["mark"]: step["text"] for step in lettered(key["steps"])}
     pairs = [
         {"first": pair["first"], "then": pair["then"], "reason": typst_of_line(pair["reason"])}
@@ -136,18 +152,18 @@ def _order(key: Mapping[str, Any]) -> dict[str, Any]:
     }
 
 
-def _match(key: Mapping[str, Any]) -> dict[str, Any]:
+def _match(key: MatchAnswerKey) -> dict[str, Any]:
     right = {entry["mark"]: entry["text"] for entry in lettered(key["right"])}
     rows = [
         {"number": left["mark"], "left": left["text"], "letter": key["answers"][left["mark"]]}
         | {"right": right[key["answers"][left["mark"]]]}
         | {"says": typst_of_line(key["says"].get(left["mark"], ""))}
-        for left in lettered(key["left"], "number")
+        for left in numbered(key["left"])
     ]
     return {"rows": rows}
 
 
-def _written(key: Mapping[str, Any]) -> dict[str, Any]:
+def _written(key: WrittenAnswerKey) -> dict[str, Any]:
     points = [
         {"marks": marks_text(int(point["marks"])), "text": typst_of_line(point["text"])}
         for point in key["points"]
@@ -155,11 +171,11 @@ def _written(key: Mapping[str, Any]) -> dict[str, Any]:
     return {"points": points, "model": typst_of_text(key["model"])}
 
 
-_SOLUTIONS: dict[str, Callable[[Mapping[str, Any]], dict[str, Any]]] = {
-    "numeric": _number,
-    "choice": _options,
-    "multiple_response": _options,
-    "order": _order,
-    "match": _match,
-    "written": _written,
-}
+_SOLUTIONS = ForKey(
+    numeric=_number,
+    choice=_options,
+    multiple_response=_options,
+    order=_order,
+    match=_match,
+    written=_written,
+)

@@ -1,12 +1,10 @@
 """Say in plain words what luck can do on a form, and what a score shows."""
 
-from collections.abc import Mapping
-from typing import Any
-
+from generator.issued import IssuedForm
 from generator.wording import marks_text, rough_odds
 
 
-def luck_in_words(form: Mapping[str, Any]) -> str:
+def luck_in_words(form: IssuedForm) -> str:
     """State the chance that somebody who guesses everything passes; empty where none is known."""
     chance = form.get("guesser_passes")
     if chance is None:
@@ -19,7 +17,7 @@ def luck_in_words(form: Mapping[str, Any]) -> str:
     return f"Somebody who guesses every answer passes {rough_odds(float(chance))}."
 
 
-def mastery_in_words(form: Mapping[str, Any]) -> str:
+def mastery_in_words(form: IssuedForm) -> str:
     """State the score from which the standard is shown; empty where nothing was reckoned.
 
     The score comes with the form: Wilson's lower bound (1927), one-sided, at 95 %.

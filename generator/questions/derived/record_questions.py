@@ -12,7 +12,7 @@ from generator.questions.derived.from_procedure import FROM_PROCEDURE, must_come
 from generator.questions.derived.from_table import look_up
 from generator.questions.drawing import SeededRandom
 from generator.questions.item_questions import Taken, salt
-from generator.questions.question import MINUTES, Derived, Exhibit, Question, ShownCaution
+from generator.questions.question import Derived, Exhibit, Question, ShownCaution
 from generator.questions.sources import place_title, shown_critical, shown_sources
 
 Asked = tuple[Derived, Exhibit | None] | None
@@ -61,7 +61,6 @@ class RecordQuestion:
             key=derived.key,
             cautions=self.cautions(derived),
             exhibit=exhibit,
-            minutes=MINUTES[derived.kind],
             critical=shown_critical(bank, self.critical),
             place=place_title(bank, self.place),
         )

@@ -113,8 +113,8 @@ def _code_problems(cells: Sequence[Cell]) -> Iterator[Problem]:
 
 def _is_mixed(code: str) -> bool:
     """Return whether a code has letters of two scripts, wide ones, or digits but 0 to 9."""
-    scripts = {sign_name(sign, "").partition(" ")[0] for sign in code if sign.isalpha()}
-    foreign = any(sign.isdigit() and not sign.isascii() for sign in code)
+    scripts = {sign_name(letter, "").partition(" ")[0] for letter in code if letter.isalpha()}
+    foreign = any(letter.isdigit() and not letter.isascii() for letter in code)
     return (
         foreign
         or normalize("NFKC", code) != code

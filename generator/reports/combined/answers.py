@@ -8,9 +8,9 @@ from fractions import Fraction
 from functools import cache, cached_property
 from typing import NamedTuple
 
+from generator.issued import pass_marks
 from generator.records import Records
 from generator.records.sittings import AnsweredPaper, AnsweredQuestion, answered_papers
-from generator.wording import marks_needed
 
 
 @contextmanager
@@ -158,4 +158,4 @@ def _pooled_paper(paper: AnsweredPaper, items: dict[tuple[str, str], ItemVersion
             items[asked] = ItemVersion(*asked)
         answers[items[asked]] = answer
     most = sum(answer.marks for answer in paper.answers)
-    return PooledPaper(answers, marks_needed(paper.outline, most))
+    return PooledPaper(answers, pass_marks(paper.outline, most))

@@ -2,11 +2,12 @@
 
 from collections.abc import Mapping
 from dataclasses import dataclass, field
-from typing import Any, TypeAlias
+from typing import TypeAlias
 
 from generator.bank.models import Fault, Hazard, Module, Objective, Procedure, Source, Table, Term
+from generator.issued import IssuedQuestion
 
-Question: TypeAlias = Mapping[str, Any]
+Question: TypeAlias = IssuedQuestion
 Variants: TypeAlias = tuple[Question, ...]
 
 

@@ -11,6 +11,7 @@ from markupsafe import Markup
 from generator.bank import hazards_met
 from generator.bank.models import SourceTag
 from generator.diagnostics import Problem
+from generator.issued import IssuedSource
 from generator.quantities import UNITS
 from generator.questions import lower_start
 from generator.website.context.addresses import source_address
@@ -95,7 +96,7 @@ def _cited_tag(draft: PageContext, tag: SourceTag) -> dict[str, str]:
     }
 
 
-def cited_of_question(course: Course, sources: list[dict[str, str]]) -> tuple[dict[str, str], ...]:
+def cited_of_question(course: Course, sources: list[IssuedSource]) -> tuple[dict[str, str], ...]:
     """Return the words and the address of each source of a solved question."""
     return tuple(
         {

@@ -4,14 +4,14 @@ The page holds no key, keeps what is answered on its device, and saves it as a f
 `generator.marking.tables.answers_file` reads.
 """
 
-from collections.abc import Mapping
 from functools import cache
 from pathlib import Path
-from typing import Any, NamedTuple
+from typing import NamedTuple
 
 from jinja2 import Environment
 from markupsafe import Markup
 
+from generator.issued import IssuedForm
 from generator.website.context import script_of, style_of, theme_templates
 from generator.website.exam.exam_content import sitting_content
 from generator.website.figures import mist_patterns, question_strip
@@ -46,7 +46,7 @@ class _SharedAssets(NamedTuple):
     writer: Environment
 
 
-def sitting_page(form: Mapping[str, Any], *, fonts: Path) -> bytes:
+def sitting_page(form: IssuedForm, *, fonts: Path) -> bytes:
     """Return the page of one form as HTML; the same form and theme give the same bytes.
 
     form   its plain JSON as issued

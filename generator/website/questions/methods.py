@@ -5,8 +5,8 @@ from collections.abc import Mapping
 from generator.bank import Bank
 from generator.bank.models import NumericItem
 from generator.formulas import parse_formula
+from generator.issued import objective_name
 from generator.website.context import Question
-from generator.wording import objective_name
 
 RECORDS = ("procedures", "faults", "tables")
 

@@ -3,6 +3,7 @@
 from typing import NamedTuple
 
 from generator.bank.models import Module, Objective
+from generator.issued import objective_name
 from generator.website.context import (
     BuiltPage,
     Course,
@@ -17,7 +18,6 @@ from generator.website.figures import mist_patterns, panel_strip
 from generator.website.questions.packing import PAGE_BYTES, packed
 from generator.website.questions.question_html import question_html
 from generator.website.questions.question_parts import parts_index
-from generator.wording import objective_name
 
 
 class Group(NamedTuple):

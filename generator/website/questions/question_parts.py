@@ -5,10 +5,10 @@ from collections.abc import Iterable, Mapping
 from typing import Any
 
 from generator.bank.models import Module
+from generator.issued import objective_name
 from generator.website.context import Course, SiteFile, Variants, objective_id
 from generator.website.questions.methods import method_of
 from generator.website.questions.packing import PART_BYTES, packed
-from generator.wording import objective_name
 
 
 def parts_of(module: Module, course: Course) -> dict[str, tuple[tuple[Variants, ...], ...]]:

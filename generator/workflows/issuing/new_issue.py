@@ -3,7 +3,6 @@
 from collections.abc import Callable, Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from pathlib import Path
-from typing import Any
 
 from generator.assembly import (
     Assembly,
@@ -15,6 +14,7 @@ from generator.assembly import (
 )
 from generator.bank import Bank
 from generator.bank.models import Blueprint
+from generator.issued import IssuedForm
 from generator.printing import PrintingRefused
 from generator.questions import askables, item_versions
 from generator.records import Records, RecordsRefused
@@ -32,8 +32,7 @@ from generator.workflows.printing_papers import (
 from generator.workflows.project import Project, bank_hash
 from generator.workflows.refusals import Refused, refused_with, refusing
 
-Plain = dict[str, Any]
-Watched = Callable[[Sequence[Any]], Iterable[Any]]
+Watched = Callable[[Sequence[IssuedForm]], Iterable[IssuedForm]]
 
 
 @dataclass(frozen=True, slots=True)
@@ -93,9 +92,9 @@ def _new(
     except CannotAssemble as error:
         return Refused(f"these papers cannot be made: {error}; nothing was written")
     names = course_names(bank)
-    plain = [_with_titles(form_as_plain(form), names) for form in built.forms]
+    issued = [_with_titles(form_as_plain(form), names) for form in built.forms]
     try:
-        files = issue_files(project, plain, request.settings, watched)
+        files = issue_files(project, issued, request.settings, watched)
     except PrintingRefused as error:
         return Refused(f"the papers could not be set: {error}; nothing was written")
     add_people(connection, request.people, at)
@@ -109,16 +108,16 @@ def _new(
         settings=settings_kept(request.settings),
         forms=[
             FrozenForm(label, form, code)
-            for (label, code), form in zip(request.seats, plain, strict=True)
+            for (label, code), form in zip(request.seats, issued, strict=True)
         ],
         at=at,
         versions=versions,
     )
     written = write_papers(project, connection, number, files)
-    return Issued(number, written, tuple(_how_it_came_out(built, plain, entry.record)))
+    return Issued(number, written, tuple(_how_it_came_out(built, issued, entry.record)))
 
 
-def _with_titles(form: Plain, names: CourseNames) -> Plain:
+def _with_titles(form: IssuedForm, names: CourseNames) -> IssuedForm:
     """Add the title of each module and the text of each objective, as they are on the day.
 
     They come after the id of the form was taken, so that a new wording is no new form.
@@ -129,8 +128,10 @@ def _with_titles(form: Plain, names: CourseNames) -> Plain:
     return {**form, "titles": titles | {name: names.objective(name) for name in sorted(objectives)}}
 
 
-def _how_it_came_out(built: Assembly, plain: Sequence[Plain], plan: Blueprint) -> Iterator[str]:
-    for form, sheet in zip(built.forms, plain, strict=True):
+def _how_it_came_out(
+    built: Assembly, issued: Sequence[IssuedForm], plan: Blueprint
+) -> Iterator[str]:
+    for form, sheet in zip(built.forms, issued, strict=True):
         if form.person:
             yield f"form {form.label}, {sheet['form_id']}: {form.person}"
         for alarm in position_alarms(form):

@@ -1,11 +1,11 @@
 """A key corrected after an appeal: planned and shown first, then kept, and all marked again."""
 
-from collections.abc import Mapping
 from dataclasses import dataclass
-from typing import Any
 
+from generator.issued import IssuedQuestion
 from generator.marking.answers import (
     CannotMark,
+    Change,
     accept_number,
     accept_option,
     in_words,
@@ -21,8 +21,6 @@ from generator.records.sittings import (
     preview_correction,
 )
 from generator.workflows.refusals import NeedsConfirmation, refusing
-
-Plain = Mapping[str, Any]
 
 
 @dataclass(frozen=True, slots=True)
@@ -49,7 +47,7 @@ class PlannedCorrection:
 
     issue: int
     item: str
-    change: Plain
+    change: Change
     question: str
     appeal: Appeal
 
@@ -100,7 +98,7 @@ def carry_out_correction(
     return Corrected(number, done, done != plan.appeal)
 
 
-def _question(connection: Records, issue: int, label: str, number: int) -> Plain:
+def _question(connection: Records, issue: int, label: str, number: int) -> IssuedQuestion:
     forms = corrected_forms(connection, issue)
     if not forms:
         raise RecordsRefused(f"there is no issue {issue} in the records")
@@ -110,11 +108,10 @@ def _question(connection: Records, issue: int, label: str, number: int) -> Plain
     entries = form["questions"]
     if number > len(entries):
         raise RecordsRefused(f"form {label} ends with question {len(entries)}")
-    asked: Plain = entries[number - 1]["question"]
-    return asked
+    return entries[number - 1]["question"]
 
 
-def _change(question: Plain, key: NewKey) -> Plain:
+def _change(question: IssuedQuestion, key: NewKey) -> Change:
     if key.accept is not None:
         return accept_option(question, key.accept)
     if key.options is not None:

@@ -20,12 +20,12 @@ def read_printable(
 def _unprintable(people: Sequence[Person], text: str, path: str, fonts: Path) -> Iterator[Problem]:
     lines = text.splitlines()
     said: set[tuple[str, str]] = set()
-    for sign in unsettable((part for p in people for part in (p.code, p.name)), fonts):
+    for character in unsettable((part for p in people for part in (p.code, p.name)), fonts):
         for person in people:
-            word = next((part for part in (person.code, person.name) if sign in part), "")
+            word = next((part for part in (person.code, person.name) if character in part), "")
             if word and (person.code, word) not in said:
                 said.add((person.code, word))
-                message = f"'{word}' cannot be printed: no typeface of the papers has '{sign}'"
+                message = f"'{word}' cannot be printed: no typeface of the papers has '{character}'"
                 place = _place(lines, word, path)
                 yield Problem(place, "error", "person-letters", message, WAY_OUT)
 

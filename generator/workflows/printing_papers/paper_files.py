@@ -1,9 +1,10 @@
 """Forms as the files that an instructor prints, copies and marks from."""
 
-from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
+from collections.abc import Callable, Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from typing import Any
 
+from generator.issued import IssuedForm
 from generator.marking.tables import answer_table
 from generator.printing import (
     PaperSize,
@@ -17,7 +18,6 @@ from generator.printing import (
 from generator.website.exam import sitting_page
 from generator.workflows.project import Project
 
-Plain = Mapping[str, Any]
 _SHEETS = (("questions", question_paper), ("answer-sheet", answer_sheet), ("key", answer_key))
 _AFTERWARDS = (("feedback", feedback_sheet), ("marking-guide", marking_guide))
 # filled in by hand, so never written over
@@ -37,7 +37,7 @@ class PaperSettings:
 
 
 def paper_files(
-    project: Project, form: Plain, settings: PaperSettings
+    project: Project, form: IssuedForm, settings: PaperSettings
 ) -> Iterator[tuple[str, bytes]]:
     """Return name and bytes of question paper, answer sheet and key of a form."""
     return _set(project, form, settings, _SHEETS)
@@ -45,9 +45,9 @@ def paper_files(
 
 def issue_files(
     project: Project,
-    forms: Sequence[Plain],
+    forms: Sequence[IssuedForm],
     settings: PaperSettings,
-    watched: Callable[[Sequence[Plain]], Iterable[Plain]] = iter,
+    watched: Callable[[Sequence[IssuedForm]], Iterable[IssuedForm]] = iter,
 ) -> dict[str, bytes]:
     """Return every file of an issue by its name; no name holds a person.
 
@@ -66,7 +66,7 @@ def issue_files(
 
 def _set(
     project: Project,
-    form: Plain,
+    form: IssuedForm,
     settings: PaperSettings,
     makers: Iterable[tuple[str, Callable[..., bytes | None]]],
 ) -> Iterator[tuple[str, bytes]]:
@@ -76,7 +76,7 @@ def _set(
             yield f"{_start(form)}-{name}.pdf", data
 
 
-def _start(form: Plain) -> str:
+def _start(form: IssuedForm) -> str:
     return f"{form['blueprint']}-{form['form']}"
 
 

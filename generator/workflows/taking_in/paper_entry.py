@@ -1,10 +1,16 @@
 """The answers of one paper taken in question by question, forwards and back; nothing is kept."""
 
-from collections.abc import Mapping
 from dataclasses import dataclass, field
-from typing import Any
 
 from generator.diagnostics import Place, Problem
+from generator.issued import (
+    FACTS,
+    IssuedEntry,
+    IssuedForm,
+    IssuedQuestion,
+    asked_unit,
+    points_of,
+)
 from generator.marking import Awarded, Response, mark_response
 from generator.marking.tables import (
     BLANK,
@@ -21,11 +27,9 @@ from generator.marking.tables import (
     unknown_form,
 )
 from generator.records import Records
-from generator.wording import KIND_WORDS
 from generator.workflows.refusals import Refused
 from generator.workflows.taking_in.known_papers import known_of
 
-Plain = Mapping[str, Any]
 BACK = "back"
 WAYS = f"Enter = no answer, {ILLEGIBLE} = cannot read it, {BACK} = previous question"
 _HERE = Place("terminal", 1, 1)
@@ -40,7 +44,7 @@ class PaperEntry:
 
     form_id: str
     person: str
-    form: Plain
+    form: IssuedForm
     responses: dict[int, Response] = field(default_factory=dict)
     points: dict[int, list[int]] = field(default_factory=dict)
     _been: list[int] = field(default_factory=list)
@@ -79,14 +83,14 @@ class PaperEntry:
         self._index += onward
         return said
 
-    def _prompts(self) -> list[tuple[Plain, int]]:
+    def _prompts(self) -> list[tuple[IssuedEntry, int]]:
         return [
             (entry, point)
             for entry in self.form["questions"]
-            for point in range(len(entry["question"]["key"].get("points", ".")))
+            for point in range(len(points_of(entry["question"])) or 1)
         ]
 
-    def _taken(self, entry: Plain, point: int, typed: str) -> tuple[str, int]:
+    def _taken(self, entry: IssuedEntry, point: int, typed: str) -> tuple[str, int]:
         """Keep what was typed; return what was read, and how many prompts to go on."""
         question, number = entry["question"], entry["number"]
         if question["kind"] == "written" and typed not in (ILLEGIBLE, BLANK):
@@ -94,11 +98,11 @@ class PaperEntry:
         response = read_answer(question, typed)
         assert response is not None
         self.responses[number] = response
-        left = len(question["key"].get("points", ".")) - point
+        left = (len(points_of(question)) or 1) - point
         return _said(question, response), left
 
-    def _taken_point(self, entry: Plain, point: int, typed: str) -> tuple[str, int]:
-        number, points = entry["number"], entry["question"]["key"]["points"]
+    def _taken_point(self, entry: IssuedEntry, point: int, typed: str) -> tuple[str, int]:
+        number, points = entry["number"], points_of(entry["question"])
         if not typed and point == 0:
             self.responses.pop(number, None)
             return "not marked yet", len(points)
@@ -131,17 +135,17 @@ def _refusal(problem: Problem) -> Refused:
     return Refused("; ".join(filter(None, (problem.message, problem.hint))))
 
 
-def _prompt(entry: Plain, point: int) -> str:
+def _prompt(entry: IssuedEntry, point: int) -> str:
     question = entry["question"]
     if question["kind"] != "written":
-        unit = question["key"].get("unit_symbol")
-        asks = f"{KIND_WORDS[question['kind']].prompt}{f' in {unit}' if unit else ''}"
+        unit = asked_unit(question)
+        asks = f"{FACTS.of(question['kind']).at_terminal}{f' in {unit}' if unit else ''}"
         return f"{entry['number']} ({asks})"
     says = question["key"]["points"][point]
     return f"{entry['number']}, point {point + 1}, 0 to {says['marks']}: {says['text']}"
 
 
-def _said(question: Plain, response: Response) -> str:
+def _said(question: IssuedQuestion, response: Response) -> str:
     cell = answer_cell(question["kind"], response)
     if cell in ("", BLANK):
         return "blank"

@@ -5,8 +5,9 @@ from fractions import Fraction
 
 import pytest
 
-from generator.questions import as_plain, askables
-from generator.questions.plain import ANY_ORDER
+from generator.issued import issued_question
+from generator.issued.from_question import ANY_ORDER
+from generator.questions import askables
 from tests.questions.small_bank import FULL, bank_of
 
 FIELDS = {
@@ -32,7 +33,7 @@ def questions(tmp_path_factory):
 
 @pytest.fixture(scope="module")
 def plain(questions):
-    return {name: as_plain(question) for name, question in questions.items()}
+    return {name: issued_question(question) for name, question in questions.items()}
 
 
 def test_every_question_has_every_field_and_the_key_of_its_kind(plain):

@@ -9,11 +9,10 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from generator.assembly import build_forms
-from generator.assembly.forms.guessing import guesser_passes, outcomes_of
-from generator.assembly.forms.luck import (
+from generator.assembly import build_forms, form_as_plain
+from generator.issued import guesser_passes, issued_question, outcomes_of
+from generator.issued.luck import (
     NEVER,
-    all_or_nothing,
     chance_to_reach,
     one_of,
     orders,
@@ -21,8 +20,8 @@ from generator.assembly.forms.luck import (
     ticks,
 )
 from generator.marking import Chosen, Matched, Ordered, mark_response
-from generator.questions import as_plain
 from tests.assembly.small_papers import papers, plan
+from tests.marking.small_forms import every_kind
 
 
 @pytest.mark.parametrize(
@@ -47,7 +46,7 @@ def test_the_tail_of_equal_questions_is_binomial(questions, options, cut, chance
 @pytest.mark.parametrize(("cut", "chance"), [(10, 0.04460266), (12, 0.00399133), (14, 0.00015009)])
 def test_a_mixed_form_is_convolved(cut, chance):
     form = [(1, one_of(4))] * 8 + [(1, one_of(3))] * 6 + [(1, one_of(2))] * 4
-    form += [(1, all_or_nothing(1, 24)), (1, all_or_nothing(1, 31))]
+    form += [(1, one_of(24)), (1, one_of(31))]
     assert float(chance_to_reach(form, cut)) == pytest.approx(chance, abs=5e-9)
 
 
@@ -152,11 +151,17 @@ def test_outcomes_are_those_of_marking_every_answer(tmp_path):
     for seed in range(12):
         (form,) = build_forms(bank, entry, f"seed {seed}", ("A",))
         for one in form.questions:
-            plain = as_plain(one.question)
+            plain = issued_question(one.question)
             marked = Counter(mark_response(plain, guess).share for guess in every_guess(plain))
-            assert shares_of(outcomes_of(one)) == shares_of(marked), plain["id"]
+            assert shares_of(outcomes_of(plain)) == shares_of(marked), plain["id"]
             seen.add(plain["kind"])
     assert {"choice", "order"} <= seen
+
+
+@pytest.mark.parametrize("question", every_kind()[:2] + every_kind()[3:5], ids=lambda q: q["kind"])
+def test_the_luck_of_each_kind_is_that_of_marking_every_answer(question):
+    marked = Counter(mark_response(question, guess).share for guess in every_guess(question))
+    assert shares_of(outcomes_of(question)) == shares_of(marked)
 
 
 @given(st.integers(1, 5), st.integers(0, 3))
@@ -189,4 +194,6 @@ def test_an_order_of_one_chain_is_right_once_in_all_orders():
 def test_a_form_of_typed_numbers_is_never_passed_by_guessing(tmp_path):
     bank, entry = papers(tmp_path, plan("{module: film_build, kinds: [numeric], count: 2}"))
     (form,) = build_forms(bank, entry, "seed", ("A",))
-    assert guesser_passes(form) == 0
+    issued = form_as_plain(form)
+    assert issued["guesser_passes"] == 0
+    assert guesser_passes(issued["questions"], issued["pass_marks"]) == 0

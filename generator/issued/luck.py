@@ -17,11 +17,6 @@ def one_of(options: int) -> Outcomes:
     return {Fraction(1): 1, Fraction(0): options - 1} if options > 1 else {Fraction(1): 1}
 
 
-def all_or_nothing(right: int, ways: int) -> Outcomes:
-    """Return the outcomes where some of all equally likely answers are right and none in part."""
-    return {Fraction(1): right, Fraction(0): ways - right}
-
-
 def ticks(right: int, wrong: int) -> Outcomes:
     """Return the outcomes of ticking options at random, at least one.
 
