@@ -46,7 +46,7 @@ def load_bank(folder: Path, course: Path | None = None) -> tuple[Bank | None, tu
     """Return the bank in a folder and every problem of reading it.
 
     folder  the question bank
-    course  the lessons' folder, or nothing to load the bank alone
+    course  the lessons' folder, or None to load the bank alone
     Gives no bank when the sheet or the outline cannot be read.
     """
     reading = _Reading(folder)

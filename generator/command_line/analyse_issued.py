@@ -14,7 +14,7 @@ from generator.reports import Pool, analyse_pool, pooled, pooled_as_plain
 
 
 def analyse_issued(
-    issues: Sequence[int], blueprint: str | None, cut: int | None, form: str
+    issues: Sequence[int], blueprint: str | None, cut: int | None, output_format: str
 ) -> None:
     """Show the analysis of some issues, or of every issue of a blueprint that was not voided."""
     with records_here() as (connection, _):
@@ -24,7 +24,7 @@ def analyse_issued(
         raise click.ClickException(f"nobody has answered these papers yet{waiting}")
     _refuse_cut(pool, cut)
     found = analyse_pool(pool, cut)
-    if form == "json":
+    if output_format == "json":
         click.echo(json.dumps(pooled_as_plain(found), ensure_ascii=False, indent=2))
     else:
         click.echo(pooled_text(found))

@@ -2,7 +2,7 @@
 
 from collections.abc import Iterator
 
-from generator.marking import ClassAnalysis, Figure, ItemAnalysis
+from generator.marking import ClassAnalysis, ItemAnalysis, Statistic
 from generator.marking.analysis import FLAG_WORDS, Decision, idle_options, trust_in
 from generator.reports import PooledAnalysis
 from generator.reports.combined import FORMS_DIFFER
@@ -41,7 +41,7 @@ def _pool(analysis: PooledAnalysis) -> Iterator[str]:
     people = analysis.whole.people
     yield f"People: {people}   Items: {len(analysis.items)}, on forms that differ"
     if not analysis.common:
-        yield "No item stands on every form, so alpha and KR-20 say nothing here."
+        yield "No item is on every form, so alpha and KR-20 say nothing here."
     else:
         yield f"Everybody met {len(analysis.common)} of the items; alpha is of these alone."
         if trust_in(people) != "counts":
@@ -76,7 +76,7 @@ def item_lines(item: ItemAnalysis, people: int, more: str = "") -> Iterator[str]
     """Write one item.
 
     people  who answered it
-    more    what stands behind its name
+    more    the text after its name
     """
     trust = trust_in(people)
     with_figures = trust in ("interval", "bands")
@@ -111,8 +111,10 @@ def _flags(item: ItemAnalysis) -> Iterator[str]:
             yield f"  look: {FLAG_WORDS[flag]}"
 
 
-def _shown(figure: Figure) -> str:
-    return f"undefined ({figure.reason})" if figure.value is None else f"{figure.value:.3f}"
+def _shown(statistic: Statistic) -> str:
+    return (
+        f"undefined ({statistic.reason})" if statistic.value is None else f"{statistic.value:.3f}"
+    )
 
 
 def _between(interval: tuple[float, float] | None) -> str:

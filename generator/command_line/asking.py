@@ -6,12 +6,12 @@ import click
 
 
 def somebody_is_there() -> bool:
-    """Say whether a person sits at the keyboard."""
+    """Return whether a person sits at the keyboard."""
     return sys.stdin.isatty()
 
 
 def confirmed(question: str) -> bool:
-    """Ask a question and give the answer; what is said next stands on a line of its own."""
+    """Ask a question and return the answer; what is said next is on a line of its own."""
     try:
         return click.confirm(question, err=True)
     finally:

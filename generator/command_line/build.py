@@ -16,7 +16,9 @@ SPECIMEN = "specimen"
 
 
 @click.command()
-@click.option("--single-file", is_flag=True, help="Also write the course as one file for a stick.")
+@click.option(
+    "--single-file", is_flag=True, help="Also write the course as one file, for a USB stick."
+)
 def build(single_file: bool) -> None:
     """Check the bank, build the course into site/ and a specimen quiz with key into printed/.
 

@@ -11,8 +11,10 @@ from generator.refinishing import CATALOGUE, RequestRefused, Worked, work_out
 @click.argument("relation", required=False)
 @click.argument("inputs", nargs=-1, metavar="[NAME=VALUE]...")
 @click.option("--list", "listed", is_flag=True, help="List every relation with its inputs.")
-@click.option("--format", "form", type=click.Choice(["text", "json"]), default="text")
-def calculate(relation: str | None, inputs: tuple[str, ...], listed: bool, form: str) -> None:
+@click.option("--format", "output_format", type=click.Choice(["text", "json"]), default="text")
+def calculate(
+    relation: str | None, inputs: tuple[str, ...], listed: bool, output_format: str
+) -> None:
     """Work one relation of the trade out, with its working and source.
 
     Example: guidecoat calculate wet_film dry_film="60 um" volume_solids="48 percent"
@@ -26,7 +28,7 @@ def calculate(relation: str | None, inputs: tuple[str, ...], listed: bool, form:
         worked = work_out(relation, dict(_named(text) for text in inputs))
     except RequestRefused as error:
         raise click.UsageError(str(error)) from error
-    if form == "json":
+    if output_format == "json":
         click.echo(json.dumps(worked.as_plain(), ensure_ascii=False, indent=2))
     else:
         click.echo(_text(worked))

@@ -6,16 +6,17 @@ import click
 
 from generator.bank import bank_figures, record_schemas
 from generator.command_line.giveaways import write_list
-from generator.command_line.project import counted, find_project
+from generator.command_line.project import find_project
 from generator.command_line.whole_project import whole_project
 from generator.command_line.writing import write_files
 from generator.diagnostics import as_annotations, as_json, as_text, has_errors
+from generator.wording import counted
 
 
 @click.command()
 @click.option(
     "--format",
-    "form",
+    "output_format",
     type=click.Choice(["text", "json", "annotations"]),
     default="text",
     help="How to write the problems.",
@@ -27,7 +28,7 @@ from generator.diagnostics import as_annotations, as_json, as_text, has_errors
     is_flag=True,
     help="Also write the list of questions that give one another away.",
 )
-def check(form: str, notes: bool, write_schemas: bool, write_giveaways: bool) -> None:
+def check(output_format: str, notes: bool, write_schemas: bool, write_giveaways: bool) -> None:
     """Find every problem of bank and course, and count what they hold.
 
     Example: guidecoat check --format json
@@ -40,10 +41,10 @@ def check(form: str, notes: bool, write_schemas: bool, write_giveaways: bool) ->
         write_list(project)
     bank, problems = whole_project(project)
     figures = bank_figures(bank) if bank else {"counts": {}, "coverage": {}}
-    shown = [p for p in problems if notes or p.severity != "note" or form == "json"]
-    if form == "json":
+    shown = [p for p in problems if notes or p.severity != "note" or output_format == "json"]
+    if output_format == "json":
         click.echo(as_json(problems, figures))
-    elif form == "annotations":
+    elif output_format == "annotations":
         click.echo(as_annotations(shown))
     else:
         if shown:
@@ -52,7 +53,7 @@ def check(form: str, notes: bool, write_schemas: bool, write_giveaways: bool) ->
     sys.exit(1 if has_errors(problems) else 0)
 
 
-def _summary(counts: dict[str, object], problems: object) -> str:
+def _summary(counts: dict[str, int], problems: object) -> str:
     assert isinstance(problems, tuple)
     kinds = {s: sum(p.severity == s for p in problems) for s in ("error", "warning", "note")}
     held = ", ".join(

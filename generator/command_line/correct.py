@@ -9,6 +9,7 @@ from generator.command_line.asking import confirmed
 from generator.command_line.clock import now
 from generator.command_line.correct_words import appeal_text
 from generator.command_line.records_desk import issued_records
+from generator.command_line.renamed_options import renamed
 from generator.issued import IssuedQuestion
 from generator.marking.answers import (
     CannotMark,
@@ -37,7 +38,8 @@ from generator.records.sittings import (
 @click.option("--accept-number", help="Accept 65 as well, or '95 to 105 µm'.")
 @click.option("--leave-out", "out", is_flag=True, help="Take the question out of the marks.")
 @click.option("--reason", required=True, help="Why; it is kept with the marks.")
-@click.option("--by", default="", help="Code of who decided.")
+@click.option("--decided-by", "by", default="", help="Code of who decided.")
+@renamed("--by", "--decided-by")
 @click.option("--dry-run", is_flag=True, help="Show what would change, and keep nothing.")
 @click.option("--yes", is_flag=True, help="Do not ask before keeping.")
 def correct(
@@ -67,12 +69,12 @@ def correct(
     """
     if label is None or question is None:
         raise click.UsageError(
-            "say which question: --form with the letter of a form that asks it, as it stands at "
+            "name the question: --form with the letter of a form that asks it, as it is printed at "
             "the foot of the paper, and --question with its number there"
         )
     ways = (accept, key, accept_number, out or None)
     if sum(way is not None for way in ways) != 1:
-        raise click.UsageError("say one of --accept, --key, --accept-number, --leave-out")
+        raise click.UsageError("give exactly one of --accept, --key, --accept-number, --leave-out")
     with issued_records() as connection:
         asked = _question(connection, issue, label, question)
         change = _change(asked, ways)

@@ -2,10 +2,10 @@
 
 from collections.abc import Iterator, Mapping
 
-from generator.command_line.mark_words import mark_words, marks_shown
-from generator.command_line.project import counted
+from generator.command_line.mark_words import mark_words
 from generator.marking.answers import Effect
-from generator.records.sittings import VERDICT_WORDS, Appeal, Marked, MarkedAgain
+from generator.records.sittings import Appeal, Marked, MarkedAgain
+from generator.wording import VERDICT_WORDS, counted, points_of_marks
 
 _STAYS: Mapping[Effect, str] = {
     "other numbers": "asks it with other numbers and stays as it is",
@@ -36,4 +36,4 @@ def _moved(again: MarkedAgain) -> str:
 
 
 def _before(marked: Marked) -> str:
-    return f"{marks_shown(marked.points)} of {marked.most} marks, {VERDICT_WORDS[marked.verdict]}"
+    return f"{points_of_marks(marked.points, marked.most)}, {VERDICT_WORDS[marked.verdict]}"

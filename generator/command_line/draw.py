@@ -11,6 +11,7 @@ from generator.diagnostics import did_you_mean
 from generator.issued import (
     ForKey,
     IssuedQuestion,
+    IssuedSource,
     MatchAnswerKey,
     NumericAnswerKey,
     OptionsAnswerKey,
@@ -19,13 +20,14 @@ from generator.issued import (
     issued_question,
 )
 from generator.questions import askables
+from generator.wording import TAG_WORDS
 
 
 @click.command()
 @click.argument("item")
 @click.option("--seed", default="1", type=Seed(), help="The same seed gives the same question.")
-@click.option("--format", "form", type=click.Choice(["text", "json"]), default="text")
-def draw(item: str, seed: str, form: str) -> None:
+@click.option("--format", "output_format", type=click.Choice(["text", "json"]), default="text")
+def draw(item: str, seed: str, output_format: str) -> None:
     """Draw one question and show it with its key and working.
 
     Example: guidecoat draw film_build/dry_from_wet/wet_film_for_target --seed 7
@@ -41,15 +43,10 @@ def draw(item: str, seed: str, form: str) -> None:
         sys.exit(1)
     issued = issued_question(question)
     click.echo(
-        json.dumps(issued, ensure_ascii=False, indent=2) if form == "json" else _text(issued)
+        json.dumps(issued, ensure_ascii=False, indent=2)
+        if output_format == "json"
+        else _text(issued)
     )
-
-
-_TAGS = {
-    "published": "",
-    "common_practice": "common practice in the trade, no published source; ",
-    "from_memory": "from memory, not read again; ",
-}
 
 
 def _text(question: IssuedQuestion) -> str:
@@ -61,8 +58,12 @@ def _text(question: IssuedQuestion) -> str:
         lines += [f"Caution: {question['caution']}", ""]
     lines += _KEYS.of(question)
     lines += [f"Caution, with the feedback: {caution['text']}" for caution in question["cautions"]]
-    lines += ["", *(f"Source: {_TAGS[s['tag']]}{s['text']}" for s in question["sources"])]
+    lines += ["", *(f"Source: {_source(s)}" for s in question["sources"])]
     return "\n".join(lines)
+
+
+def _source(source: IssuedSource) -> str:
+    return "; ".join(filter(None, (TAG_WORDS[source["tag"]], source["text"])))
 
 
 def _numeric(key: NumericAnswerKey) -> list[str]:

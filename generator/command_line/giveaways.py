@@ -7,7 +7,7 @@ from generator.questions.giveaways import FILE, list_text
 
 
 def write_list(project: Project) -> None:
-    """Write the list anew and keep what was cleared; stops where the bank has errors."""
+    """Write the list again and keep what was cleared; stops where the bank has errors."""
     bank = sound_bank(project)
     path = project.bank / FILE
     old = path.read_text("utf-8") if path.exists() else ""

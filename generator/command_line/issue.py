@@ -24,7 +24,7 @@ MOST_FORMS = 200
 
 @click.command()
 @click.argument("blueprint")
-@click.option("--forms", type=click.IntRange(1, MOST_FORMS), help="How many forms; 1 if not said.")
+@click.option("--forms", type=click.IntRange(1, MOST_FORMS), help="Number of forms [default: 1].")
 @click.option(
     "--roster",
     type=click.Path(exists=True, dir_okay=False, path_type=Path),
@@ -52,7 +52,7 @@ def issue(
     """
     if seed is None:
         raise click.UsageError(
-            "say --seed with a word of your own, such as spring: the numbers are drawn from it, "
+            "give --seed with a word of your own, such as spring: the numbers are drawn from it, "
             "and the same word gives the same papers again"
         )
     if forms and roster:

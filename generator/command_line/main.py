@@ -30,7 +30,7 @@ class _FriendlyErrors(click.Group):
 
     def main(self, *args: Any, **kwargs: Any) -> Any:
         for stream in (sys.stdout, sys.stderr):
-            # a redirected output may be unable to write a sign such as ≈
+            # a redirected output may be unable to write a character such as ≈
             if isinstance(stream, io.TextIOWrapper):
                 stream.reconfigure(errors="backslashreplace")
         return super().main(*args, **kwargs)

@@ -11,28 +11,30 @@ from generator.command_line.clock import Day, now
 from generator.command_line.mark_entry import entered_by_hand
 from generator.command_line.mark_files import is_page_file, read_files, source_line
 from generator.command_line.mark_words import outcome_json, outcome_text
-from generator.command_line.project import counted
 from generator.command_line.records_desk import issued_records
+from generator.command_line.renamed_options import renamed
 from generator.diagnostics import as_text
 from generator.marking.tables import FormAnswers
 from generator.records import Records
 from generator.records.sittings import issued_forms, mark_and_keep
+from generator.wording import counted
 
 
 @click.command()
 @click.argument("responses", nargs=-1, type=click.Path(exists=True, dir_okay=False, path_type=Path))
-@click.option("--form", "form_id", help="Enter one paper here: the id that stands on it.")
+@click.option("--form-id", help="Enter one paper by hand; give the id printed on it.")
+@renamed("--form", "--form-id")
 @click.option("--person", default="", help="Whose paper it is, where the form names nobody.")
 @click.option("--marker", default="", help="Code of who marks.")
 @click.option("--sat", type=Day(), help="Day of the sitting, where it is not today: 2026-03-01.")
-@click.option("--format", "form", type=click.Choice(["text", "json"]), default="text")
+@click.option("--format", "output_format", type=click.Choice(["text", "json"]), default="text")
 def mark(
     responses: tuple[Path, ...],
     form_id: str | None,
     person: str,
     marker: str,
     sat: date | None,
-    form: str,
+    output_format: str,
 ) -> None:
     """Mark answers and keep them with their marks.
 
@@ -54,14 +56,14 @@ def mark(
 
     A table that does not match what was issued is refused as a whole, with the place of each
     problem. Written answers may be marked later: a row with nothing but their marks completes the
-    answers that are kept. With --form the answers are asked for one by one. Reports and
+    answers that are kept. With --form-id the answers are asked for one by one. Reports and
     certificates show the day of marking, or the day of --sat.
     """
     if bool(responses) == bool(form_id):
-        raise click.UsageError("name files with answers, or one paper with --form")
+        raise click.UsageError("name files with answers, or one paper with --form-id")
     alone = len(responses) == 1 and is_page_file(responses[0])
     if person and not form_id and not alone:
-        raise click.UsageError("--person goes with --form or one .json; a table has its column")
+        raise click.UsageError("--person goes with --form-id or one .json; a table has its column")
     with issued_records() as connection:
         empty: tuple[str, ...] = ()
         if form_id:
@@ -71,7 +73,8 @@ def mark(
         day = sat.isoformat() if sat else ""
         outcome = mark_and_keep(connection, answers, now(), marker, day)
         seats = _seats(connection, empty)
-    click.echo(outcome_json(outcome, empty) if form == "json" else outcome_text(outcome, seats))
+    as_json = output_format == "json"
+    click.echo(outcome_json(outcome, empty) if as_json else outcome_text(outcome, seats))
 
 
 def _seats(connection: Records, form_ids: Sequence[str]) -> list[str]:

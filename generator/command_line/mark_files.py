@@ -55,7 +55,7 @@ class FilesRead:
 def read_files(connection: Records, files: Sequence[Path], person: str = "") -> FilesRead:
     """Read every file and give all problems at once.
 
-    person  takes the place of the code that stands in a file of the page
+    person  takes the place of the code that is in a file of the page
     """
     read = FilesRead()
     for file in files:
@@ -72,7 +72,7 @@ def source_line(path: str, line: int) -> str:
 
 
 def is_page_file(file: Path) -> bool:
-    """Say whether a file is one that the page saved."""
+    """Return whether a file is one that the page saved."""
     return file.suffix.lower() in _PAGES
 
 

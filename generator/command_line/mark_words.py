@@ -2,13 +2,11 @@
 
 import json
 from collections.abc import Iterator, Sequence
-from fractions import Fraction
 from typing import Any
 
-from generator.command_line.project import counted
 from generator.marking import FormMark, Typed
-from generator.quantities import number_text, round_to_step
-from generator.records.sittings import VERDICT_WORDS, Entered, Kept, Outcome
+from generator.records.sittings import Entered, Kept, Outcome
+from generator.wording import VERDICT_WORDS, counted, points_of_marks, questions_named
 
 
 def outcome_text(outcome: Outcome, empty: Sequence[str]) -> str:
@@ -30,8 +28,8 @@ def kept_words(kept: Kept) -> str:
     """Say how many papers were new, took the place of earlier answers, or were there."""
     words = [f"{kept.new} new"]
     words += [f"{kept.replaced} in place of earlier answers"] if kept.replaced else []
-    words += [f"{kept.known} there already"] if kept.known else []
-    words += [f"{kept.dated} there already, with a new day now"] if kept.dated else []
+    words += [f"{kept.known} already entered"] if kept.known else []
+    words += [f"{kept.dated} already entered, with a new day now"] if kept.dated else []
     return ", ".join(words)
 
 
@@ -43,9 +41,10 @@ def paper_lines(entered: Entered) -> Iterator[str]:
     if entered.over:
         yield f"    answered {counted(entered.over, 'minute')} past its time"
     if unread := entered.mark.waiting("illegible"):
-        yield f"    look at the paper: {_questions(unread)} cannot be read{_typed(entered, unread)}"
+        which = f"{questions_named(unread)} cannot be read{_typed(entered, unread)}"
+        yield f"    look at the paper: {which}"
     if unmarked := entered.mark.waiting("written"):
-        yield f"    give the marks: {_questions(unmarked)} written, not marked yet"
+        yield f"    give the marks: {questions_named(unmarked)} written, not marked yet"
         for number in unmarked:
             yield from _read_aloud(number, entered.written.get(number, ""))
 
@@ -69,21 +68,12 @@ def _read_aloud(number: int, text: str) -> Iterator[str]:
 
 def mark_words(mark: FormMark) -> str:
     """Return marks and verdict, with the must-pass questions that were missed."""
-    words = f"{marks_shown(mark.points)} of {mark.most} marks, {VERDICT_WORDS[mark.verdict]}"
+    words = f"{points_of_marks(mark.points, mark.most)}, {VERDICT_WORDS[mark.verdict]}"
     if not mark.gate_missed:
         return words
-    words = f"{words} ({_questions(mark.gate_missed)})"
+    words = f"{words} ({questions_named(mark.gate_missed)})"
     few = mark.points < mark.pass_marks
     return f"{words}, and too few marks: {mark.pass_marks} to pass" if few else words
-
-
-def marks_shown(points: Fraction) -> str:
-    """Write marks with one decimal where they are not whole, half up, as the reports do."""
-    return number_text(round_to_step(points, Fraction(1, 10), "half"))
-
-
-def _questions(numbers: Sequence[int]) -> str:
-    return f"{'question' if len(numbers) == 1 else 'questions'} {', '.join(map(str, numbers))}"
 
 
 def outcome_json(outcome: Outcome, empty: Sequence[str]) -> str:

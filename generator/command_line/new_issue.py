@@ -47,7 +47,7 @@ class Request:
 
     @property
     def codes(self) -> tuple[str, ...]:
-        """Return the code of the person of each form, or nothing."""
+        """Return the code of the person of each form, or an empty text."""
         return tuple(person.code for person in self.people) or ("",) * len(self.labels)
 
     @property

@@ -10,7 +10,7 @@ from generator.records import Person, read_roster
 
 
 def read_printable(text: str, path: str) -> tuple[tuple[Person, ...], tuple[Problem, ...]]:
-    """Read a roster as `read_roster` does; give nobody where a sign of somebody has no font."""
+    """Read a roster as `read_roster` does; return nobody where a character has no font."""
     people, problems = read_roster(text, path)
     found = (*problems, *_unprintable(people, text, path, find_project().fonts))
     return (() if found else people), found
@@ -19,12 +19,12 @@ def read_printable(text: str, path: str) -> tuple[tuple[Person, ...], tuple[Prob
 def _unprintable(people: Sequence[Person], text: str, path: str, fonts: Path) -> Iterator[Problem]:
     lines = text.splitlines()
     said: set[tuple[str, str]] = set()
-    for sign in unsettable((part for p in people for part in (p.code, p.name)), fonts):
+    for character in unsettable((part for p in people for part in (p.code, p.name)), fonts):
         for person in people:
-            word = next((part for part in (person.code, person.name) if sign in part), "")
+            word = next((part for part in (person.code, person.name) if character in part), "")
             if word and (person.code, word) not in said:
                 said.add((person.code, word))
-                message = f"'{word}' cannot be printed: no typeface of the papers has '{sign}'"
+                message = f"'{word}' cannot be printed: no typeface of the papers has '{character}'"
                 place = _place(lines, word, path)
                 yield Problem(place, "error", "person-letters", message, WAY_OUT)
 

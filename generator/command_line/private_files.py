@@ -37,7 +37,7 @@ def write_private_files(folder: Path, files: Iterable[tuple[str, bytes]]) -> tup
 def write_private_folder(folder: Path, contents: Mapping[str, bytes]) -> None:
     """Write a new folder in one step; raises FileExistsError for a folder that holds anything."""
     if folder.exists() and (not folder.is_dir() or any(folder.iterdir())):
-        raise FileExistsError(17, "there already and not empty; name a new folder", str(folder))
+        raise FileExistsError(17, "the folder exists and is not empty; choose another", str(folder))
     folder.parent.mkdir(parents=True, exist_ok=True)
     clear_away(folder.parent)
     # made by mkdtemp, so that nobody else can look in while it is filled

@@ -25,7 +25,7 @@ def new_file(project: Project, target: Path) -> Path:
     """Return the target back; raises RecordsRefused for a name that is taken, or in the records."""
     off_the_site(project, target)
     if target.exists() or target.is_symlink():
-        raise RecordsRefused(f"'{target.as_posix()}' is there already; give another name")
+        raise RecordsRefused(f"'{target.as_posix()}' already exists; choose another name")
     if _lies_in(target, records_folder(project)):
         raise RecordsRefused(
             f"'{target.as_posix()}' lies among the records themselves; write it somewhere else"

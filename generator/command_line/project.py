@@ -11,6 +11,7 @@ import click
 from generator.bank import Bank, load_bank
 from generator.bank.checks import check_bank
 from generator.diagnostics import Problem, as_text, has_errors, sorted_problems
+from generator.wording import counted
 
 
 @dataclass(frozen=True, slots=True)
@@ -54,7 +55,7 @@ class Project:
         return self.theme / "fonts_print"
 
     def read_line(self, path: str, line: int) -> str:
-        """Return a line of a file as problems name it, or nothing."""
+        """Return a line of a file as problems name it, or an empty text."""
         try:
             lines = (self.root / path).read_text("utf-8-sig", errors="replace").splitlines()
         except OSError:
@@ -111,8 +112,3 @@ def stop_with(project: Project, problems: Sequence[Problem]) -> None:
     click.echo(as_text(problems, project.read_line), err=True)
     click.echo(f"{counted(len(problems), 'error')}; nothing was written", err=True)
     sys.exit(1)
-
-
-def counted(number: object, word: str) -> str:
-    """Return a number with its word, such as '1 error' or '2 errors'."""
-    return f"{number} {word}" if number == 1 else f"{number} {word}s"

@@ -46,7 +46,7 @@ def certificate(
     that supplies it. It lies in records/certificates/ under its number; a person signs it.
     """
     if (trainer is None) == (again is None):
-        raise click.UsageError("name the trainer, or say --again with a number")
+        raise click.UsageError("name the trainer, or give --again with a number")
     with records_here() as (connection, project):
         if again is not None:
             found = certificate_of(connection, again)

@@ -10,6 +10,7 @@ import click
 from generator.bank import Bank, load_bank
 from generator.command_line.clock import Day
 from generator.command_line.project import Project, find_project, stop_with
+from generator.command_line.renamed_options import renamed
 from generator.records import Records, RecordsRefused, open_records
 from generator.records.store import FILE_NAME
 
@@ -34,7 +35,7 @@ def records_here() -> Iterator[tuple[Records, Project]]:
 
 @contextmanager
 def issued_records() -> Iterator[Records]:
-    """Open the records in which papers stand already; none are made where there are none."""
+    """Open the records that hold issued papers; none are made where there are none."""
     if not (records_folder(find_project()) / FILE_NAME).exists():
         raise click.ClickException(
             "there are no records here yet; `guidecoat issue` keeps each paper that it writes"
@@ -54,7 +55,8 @@ def readable_bank(project: Project) -> Bank:
 
 def on_a_day(command: F) -> F:
     """Add the option that counts from another day than today."""
-    return click.option("--on", type=Day(), help="Count from this day instead of today.")(command)
+    option = click.option("--as-of", "on", type=Day(), help="Count from this day, not from today.")
+    return option(renamed("--on", "--as-of")(command))
 
 
 def certificate_file(project: Project, number: int) -> Path:

@@ -8,18 +8,27 @@ import click
 
 from generator.command_line.leftovers import leftovers
 from generator.command_line.private_targets import off_the_site
-from generator.command_line.project import Project, counted, find_project
+from generator.command_line.project import Project, find_project
 from generator.command_line.records_desk import records_folder, records_here
+from generator.command_line.renamed_options import needs_option
 from generator.records.practice import NOTE, PERIODS
 from generator.records.store import OTHERS, back_up, integrity_problems
+from generator.wording import counted
 
 
 @click.command()
-@click.argument("file", type=click.Path(path_type=Path))
+@click.option(
+    "--output",
+    "file",
+    type=click.Path(path_type=Path),
+    required=True,
+    help="A new file to write.",
+)
+@needs_option("--output")
 def backup(file: Path) -> None:
     """Copy the records into a new file while they are in use.
 
-    Example: guidecoat records backup /media/stick/records-backup.sqlite
+    Example: guidecoat records backup --output /media/stick/records-backup.sqlite
 
     To go back to it, put it in the place of records/training_records.sqlite and delete the files
     beside that with -wal and -shm at the end.
@@ -31,7 +40,7 @@ def backup(file: Path) -> None:
 
 @click.command()
 def check() -> None:
-    """Check that the records are whole and that nobody else can read them.
+    """Check that the records are intact and that nobody else can read them.
 
     Example: guidecoat records check
     """
@@ -43,7 +52,7 @@ def check() -> None:
         ]
     for problem in problems:
         click.echo(problem, err=True)
-    click.echo("the records are whole" if not problems else counted(len(problems), "problem"))
+    click.echo("the records are intact" if not problems else counted(len(problems), "problem"))
     sys.exit(1 if problems else 0)
 
 

@@ -18,6 +18,7 @@ from generator.command_line.records_desk import (
     on_a_day,
     records_here,
 )
+from generator.command_line.renamed_options import needs_option, renamed
 from generator.records.certificates import all_certificates
 from generator.records.leaving import (
     Erased,
@@ -32,13 +33,14 @@ _PATH = click.Path(path_type=Path)
 
 
 @click.command()
-@click.argument("folder", type=_PATH)
+@click.option("--output", "folder", type=_PATH, required=True, help="A new folder to write.")
+@needs_option("--output")
 @click.option("--pdf/--no-pdf", default=True, help="With or without certificates to print.")
 @on_a_day
 def pack(folder: Path, pdf: bool, on: date | None) -> None:
     """Write what an inspector of painter training asks for into a new folder.
 
-    Example: guidecoat records pack inspection
+    Example: guidecoat records pack --output inspection
 
     Tables open in any spreadsheet; no cell runs as a formula. The folder is readable by its owner
     only; it holds codes and names, so hand it on with care.
@@ -63,7 +65,10 @@ def pack(folder: Path, pdf: bool, on: date | None) -> None:
 
 @click.command()
 @click.argument("person")
-@click.option("--to", "target", type=_PATH, help="A new file; else one in records/exports/.")
+@click.option(
+    "--output", "target", type=_PATH, help="A new file; otherwise one in records/exports/."
+)
+@renamed("--to", "--output")
 def export(person: str, target: Path | None) -> None:
     """Write everything the records hold about a person, for that person.
 
@@ -93,7 +98,7 @@ def erase(person: str, yes: bool) -> None:
     with records_here() as (connection, project):
         number = person_id(connection, person)
         stakes = f"you are about to erase '{person}': {stake_of_person(connection, person)}"
-        ask_first(stakes, "Nothing brings it back. Erase?", yes)
+        ask_first(stakes, "This cannot be undone. Erase?", yes)
         erased = erase_person(connection, person, now())
         files = [certificate_file(project, n) for n in (*erased.certificates, *erased.reprint)]
         for path in (*files, export_file(project, number)):

@@ -59,7 +59,7 @@ def take_out_command(
 
     Example: guidecoat records take-out "Apprentice 01" date 3 --reason "another person's"
 
-    It stays in the records with the reason, and --put-back lets it count again. The numbers stand
+    It stays in the records with the reason, and --put-back lets it count again. The numbers are
     in 'guidecoat records show'. To put another in its place, enter that one with --instead-of.
     """
     chosen = cast("Kind", kind)

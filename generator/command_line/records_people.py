@@ -8,6 +8,7 @@ import click
 
 from generator.command_line.clock import now
 from generator.command_line.records_desk import records_here
+from generator.command_line.renamed_options import renamed
 from generator.command_line.rosters import one_person, people_of
 from generator.records import Person, Records
 from generator.records.people import ROLES, add_people, all_people, amend_person
@@ -15,14 +16,14 @@ from generator.records.people import ROLES, add_people, all_people, amend_person
 
 @click.command()
 @click.option(
-    "--add",
-    "roster",
+    "--roster",
     type=click.Path(exists=True, dir_okay=False, path_type=Path),
     help="A table with the column code, and name where wanted.",
 )
+@renamed("--add", "--roster")
 @click.option("--person", "code", help="One person to add, or to correct with --reason.")
 @click.option("--name", help="Name of that person.")
-@click.option("--role", type=click.Choice(ROLES), help="Role of those added; learner if not said.")
+@click.option("--role", type=click.Choice(ROLES), help="Role of those added [default: learner].")
 @click.option("--reason", help="Why a name or role that is there is corrected; it is kept.")
 @click.option("--list", "listed", is_flag=True, help="List codes and roles.")
 @click.option("--names", is_flag=True, help="List names as well.")
@@ -37,18 +38,18 @@ def people(
 ) -> None:
     """Add people from a table or one by one, correct a name or a role, or list who is there.
 
-    Example: guidecoat records people --add roster.csv
+    Example: guidecoat records people --roster roster.csv
 
     One person without a table: --person "Apprentice 04" --name "..." and --role where it is not a
     learner. Observers, and the trainer on a certificate, have the role trainer or lead. People who
     are there already stay as they are, unless you correct one: --person, what is right, --reason.
     """
     if code is None and (name is not None or reason is not None):
-        raise click.UsageError("--name and --reason are about one person: say --person as well")
+        raise click.UsageError("--name and --reason are about one person: give --person as well")
     if roster is None and code is None and not listed and not names:
-        raise click.UsageError("say --add with a table, --person with a code, or --list")
+        raise click.UsageError("give --roster with a table, --person with a code, or --list")
     if roster is not None and code is not None:
-        raise click.UsageError("say --add for a table or --person for one person, not both")
+        raise click.UsageError("give --roster for a table or --person for one person, not both")
     added = people_of(roster) if roster else ()
     if code is not None and (reason is None or name):
         # a corrected name is looked at in the same way as a new one
@@ -69,7 +70,7 @@ def people(
 def _add(connection: Records, added: Iterable[Person]) -> None:
     people = tuple(added)
     new = add_people(connection, people, now())
-    click.echo(f"{new} added, {len(people) - new} there already")
+    click.echo(f"{new} added, {len(people) - new} already there")
     known = {person.code: person for person in all_people(connection)}
     for person in people:
         there = known[person.code]

@@ -96,7 +96,7 @@ def sheet(procedure: str | None, every: bool, paper: str, large_print: bool) -> 
     """
     if every == (procedure is not None):
         listed = ", ".join(sorted(readable_bank(find_project()).procedures))
-        raise click.UsageError(f"name one procedure, or say --all; the procedures: {listed}")
+        raise click.UsageError(f"name one procedure, or give --all; the procedures: {listed}")
     project = find_project()
     bank = readable_bank(project)
     names = sorted(bank.procedures) if procedure is None else [procedure]

@@ -52,7 +52,7 @@ class Wanted:
 
     @property
     def is_everything(self) -> bool:
-        """Say whether nothing was picked, so that persons and class get theirs."""
+        """Return whether nothing was picked, so that persons and class get theirs."""
         return self == Wanted(large_print=self.large_print)
 
 

@@ -8,10 +8,10 @@ from pathlib import Path
 import click
 
 from generator.command_line.printable_people import read_printable
-from generator.command_line.project import counted
 from generator.command_line.table_files import line_of, text_of
 from generator.diagnostics import as_text
 from generator.records import Person
+from generator.wording import counted
 
 
 def people_of(roster: Path) -> tuple[Person, ...]:
@@ -28,7 +28,7 @@ def people_of(roster: Path) -> tuple[Person, ...]:
 
 
 def one_person(code: str, name: str) -> Person:
-    """Return one person who stands in no table, or say what is wrong and stop with exit 2."""
+    """Return one person who is in no table, or say what is wrong and stop with exit 2."""
     written = StringIO()
     csv.writer(written).writerows([("code", "name"), (code, name)])
     people, problems = read_printable(written.getvalue(), "--person")

@@ -1,4 +1,4 @@
-"""All that `check` and `build` look at: the bank and its rules, texts, signs, files, settings."""
+"""All that `check` and `build` look at: the bank, its rules and texts, letters, files, settings."""
 
 from collections.abc import Iterator
 from pathlib import Path
@@ -52,12 +52,12 @@ def _signs_without_font(bank: Bank, fonts: Path) -> Iterator[Problem]:
         place = Place("site_theme/fonts_print", 1, 1)
         yield Problem(place, "error", "sign-without-font", str(refused))
         return
-    for sign in missing:
-        for text in (text for text in texts if sign in text.text):
-            message = f"no typeface of the papers has '{sign}' (U+{ord(sign):04X})"
-            hint = "write it in words, or with signs that the papers have"
-            yield Problem(_place(text, sign), "error", "sign-without-font", message, hint)
+    for character in missing:
+        for text in (text for text in texts if character in text.text):
+            message = f"no typeface of the papers has '{character}' (U+{ord(character):04X})"
+            hint = "write it in words, or with characters that the papers have"
+            yield Problem(_place(text, character), "error", "sign-without-font", message, hint)
 
 
-def _place(text: ScalarNode, sign: str) -> Place:
-    return text.place if text.block else text.inner.shifted(text.text.index(sign))
+def _place(text: ScalarNode, character: str) -> Place:
+    return text.place if text.block else text.inner.shifted(text.text.index(character))

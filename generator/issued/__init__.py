@@ -5,8 +5,8 @@ renamed here; what a later edition adds is missing in older issues.
 """
 
 from generator.issued.form import (
+    ID_CHARACTERS,
     LENGTH,
-    SIGNS,
     FormHead,
     IssuedEntry,
     IssuedForm,
@@ -76,7 +76,7 @@ __all__ = [
     "NumericAnswerKey",
     "OptionsAnswerKey",
     "OrderAnswerKey",
-    "SIGNS",
+    "ID_CHARACTERS",
     "WrittenAnswerKey",
     "asked_unit",
     "form_id",

@@ -8,7 +8,7 @@ from typing import NotRequired, TypedDict
 from generator.issued.question import IssuedQuestion
 
 # no I, L, O and U: they are misread as 1, 0 and V
-SIGNS = "0123456789ABCDEFGHJKMNPQRSTVWXYZ"
+ID_CHARACTERS = "0123456789ABCDEFGHJKMNPQRSTVWXYZ"
 LENGTH = 8
 
 
@@ -61,15 +61,15 @@ class IssuedForm(FormHead):
 
 
 def form_id(form: Mapping[str, object]) -> str:
-    """Return eight characters that stand for all that is printed on a form, but not for its person.
+    """Return eight characters that identify all that is printed on a form, but not its person.
 
     form  without an id yet; every other content has another id
     """
     printed = {name: value for name, value in form.items() if name != "person"}
     text = json.dumps(printed, ensure_ascii=False, sort_keys=True)
     number = int.from_bytes(sha256(text.encode("utf-8")).digest(), "big")
-    places = (number // len(SIGNS) ** place % len(SIGNS) for place in range(LENGTH))
-    return "".join(SIGNS[place] for place in places)
+    places = (number // len(ID_CHARACTERS) ** place % len(ID_CHARACTERS) for place in range(LENGTH))
+    return "".join(ID_CHARACTERS[place] for place in places)
 
 
 def marks_needed(most: int, percent: int) -> int:

@@ -5,7 +5,7 @@ from collections.abc import Iterable, Mapping, Sequence
 from fractions import Fraction
 from math import comb, factorial, lcm
 
-from generator.bank import closure
+from generator.bank import transitive_closure
 
 # whole-number weights of each share of the marks; divided by their sum they are chances
 Outcomes = Mapping[Fraction, int]
@@ -65,7 +65,7 @@ def orders(
     before   the pairs that score: the share is that of kept precedences, implied ones among them
     dangers  pairs of which one turned round leaves nothing
     """
-    implied = closure(before)
+    implied = transitive_closure(before)
     harmful = set(dangers)
     # for each set of placed steps: how many ways keep so many precedences
     ways: dict[int, Counter[int]] = {0: Counter({0: 1})}

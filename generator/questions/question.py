@@ -182,6 +182,6 @@ class Question:
 
     @property
     def caution(self) -> str | None:
-        """Return what stands beside the question before it is answered, or nothing."""
+        """Return the text shown beside the question before it is answered, or None."""
         words = " ".join(caution.text for caution in self.cautions)
         return words if self.hands_on and words else None

@@ -1,4 +1,4 @@
-"""Papers that were sat: the answers, the marks that stand and the questions they belong to."""
+"""Papers that were sat: the answers, the marks that count and the questions they belong to."""
 
 from collections.abc import Mapping
 from dataclasses import dataclass
@@ -29,12 +29,12 @@ class Answer:
 
     @property
     def waits(self) -> bool:
-        """Say whether a person must still look before the mark stands."""
+        """Return whether a person must still look before the mark stands."""
         return self.mark.status == "illegible"
 
     @property
     def lost(self) -> bool:
-        """Say whether the answer is known not to be fully right."""
+        """Return whether the answer is known not to be fully right."""
         return not self.waits and self.mark.share < 1
 
     @property
@@ -60,7 +60,7 @@ class SatPaper:
 
     person   code, or empty
     sat      when the answers were entered, as text
-    verdict  a key of `records.marked.VERDICT_WORDS`
+    verdict  a key of `wording.VERDICT_WORDS`
     answers  every question, in order, those left out among them
     """
 

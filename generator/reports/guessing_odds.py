@@ -5,17 +5,11 @@ from fractions import Fraction
 from math import prod
 
 from generator.issued import IssuedQuestion, outcomes_of
-from generator.quantities import round_to_step
 
 
 def chance_all_right(questions: Iterable[IssuedQuestion]) -> Fraction:
     """Return the chance that a guesser gets every question fully right; 0 with a number to type."""
     return prod((_chance(question) for question in questions), start=Fraction(1))
-
-
-def odds_in_words(chance: Fraction) -> str:
-    """Write a chance above 0 as odds, such as '1 time in 16'."""
-    return f"1 time in {int(round_to_step(1 / chance, Fraction(1), 'half')):,}"
 
 
 def _chance(question: IssuedQuestion) -> Fraction:

@@ -1,6 +1,6 @@
 """What went wrong on a paper and why, as sentences that do not give the key away.
 
-A letter, a step or a number of the key never stands in a sentence: the paper may be used again.
+A letter, a step or a number of the key is never in a sentence: the paper may be used again.
 """
 
 from collections.abc import Iterable, Iterator, Mapping, Sequence
@@ -45,7 +45,7 @@ NO_REASON = "Go through this one with your trainer."
 NO_POINT = "None of the points that were asked for was there."
 MISSED_ALL = "At least as many wrong options were taken as right ones."
 LEFT_OUT_STEP = "A step was left out."
-STEP_TWICE = "A step is there more than once."
+STEP_TWICE = "A step appears more than once."
 
 
 @dataclass(frozen=True, slots=True)

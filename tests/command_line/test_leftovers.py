@@ -75,7 +75,7 @@ def test_private_writers_clear_away_as_well(tmp_path: Path) -> None:
 
 def test_records_check_names_what_was_left(shop: Path) -> None:
     with_people(shop)
-    assert records(shop, "check").stdout == "the records are whole\n"
+    assert records(shop, "check").stdout == "the records are intact\n"
     for folder in (shop, shop / "printed", shop / "records" / "exports"):
         left(folder, ".new-abc", 2 * AN_HOUR).chmod(0o700)
         (folder / ".new-abc" / "key.pdf").chmod(0o600)

@@ -133,11 +133,11 @@ def test_links_lead_from_the_page_to_the_built_course(shop: Path, tmp_path: Path
 
 
 def test_a_profile_judges_dates_by_the_day(shop: Path) -> None:
-    fit = ("records", "date", CODES[0], "fit_test", "--done", "2025-06-01", "--on", "2026-01-01")
+    fit = ("records", "date", CODES[0], "fit_test", "--done", "2025-06-01", "--as-of", "2026-01-01")
     assert run(shop, *fit).exit_code == 0
     says = "it was due again by 2026-06-01"
     for day, there in (("2026-05-31", False), ("2026-06-02", True)):
-        (pdf, _) = reports(shop, "1", "--profile", "--form", "A", "--on", day)
+        (pdf, _) = reports(shop, "1", "--profile", "--form", "A", "--as-of", day)
         assert (says in whole_text((shop / pdf).read_bytes())) == there
 
 
@@ -204,7 +204,7 @@ def test_options_that_contradict_each_other_are_misuse(shop: Path) -> None:
         shop, "report", "1", "--class", "--form", "A"
     )
     assert "is not in the range" in misuse(shop, "report", "0")
-    assert "is not a date" in misuse(shop, "report", "1", "--profile", "--on", "tomorrow")
+    assert "is not a date" in misuse(shop, "report", "1", "--profile", "--as-of", "tomorrow")
     assert "is not a valid integer" in misuse(shop, "report", "spring")
 
 

@@ -3,7 +3,7 @@
 from hypothesis import given
 from hypothesis import strategies as st
 
-from generator.issued import LENGTH, SIGNS, form_id
+from generator.issued import ID_CHARACTERS, LENGTH, form_id
 
 plain = st.fixed_dictionaries(
     {"title": st.text(), "form": st.text(), "seed": st.text(), "gate": st.lists(st.integers())}
@@ -14,8 +14,8 @@ plain = st.fixed_dictionaries(
 def test_an_id_is_eight_signs_that_are_not_misread(form):
     name = form_id(form)
     assert len(name) == LENGTH
-    assert set(name) <= set(SIGNS)
-    assert not set(SIGNS) & set("ILOU")
+    assert set(name) <= set(ID_CHARACTERS)
+    assert not set(ID_CHARACTERS) & set("ILOU")
 
 
 @given(plain, st.text(), st.text())

@@ -18,7 +18,7 @@ PRIOR_PERCENT: Final = ByKind[Mapping[str, int]](
     match={"recall": 75, "apply": 65, "diagnose": 60},
     written={"recall": 65, "apply": 60, "diagnose": 55},
 )
-# so many answers weigh as much as the prior
+# this many answers weigh as much as the prior
 PRIOR_ANSWERS = 10
 
 

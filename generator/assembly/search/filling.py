@@ -127,7 +127,7 @@ class _Filling:
         )
 
     def _leaves_enough(self, cell: int, place: int) -> bool:
-        """Say whether the cells that share records can still be filled after this choice."""
+        """Return whether the cells that share records can still be filled after this choice."""
         cells = self.shared.tied[cell]
         if len(cells) == 1:
             return True

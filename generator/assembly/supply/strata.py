@@ -33,7 +33,7 @@ class Stratum:
     count: int
 
     def takes(self, blueprint: Blueprint, askable: Askable) -> bool:
-        """Say whether a question may stand here."""
+        """Return whether a question may stand here."""
         fitting = fits(blueprint.cells[self.cell], askable)
         return fitting and (not self.kinds or askable.kind in self.kinds)
 

@@ -31,6 +31,7 @@ from generator.bank.checks import (
 from generator.bank.checks.honesty import is_from_memory
 from generator.bank.checks.lessons import shown_figures
 from generator.bank.checks.options import normal
+from generator.bank.checks.ordering import MOST_ORDERS
 from generator.bank.checks.rule import Rule
 from generator.diagnostics import Problem, sorted_problems
 
@@ -64,4 +65,12 @@ def check_bank(bank: Bank) -> tuple[Problem, ...]:
     return sorted_problems(problem for look in looks for problem in look(bank))
 
 
-__all__ = ["RULES", "Rule", "check_bank", "is_from_memory", "normal", "shown_figures"]
+__all__ = [
+    "MOST_ORDERS",
+    "RULES",
+    "Rule",
+    "check_bank",
+    "is_from_memory",
+    "normal",
+    "shown_figures",
+]

@@ -17,7 +17,7 @@ Kind = Literal["numeric", "choice", "multiple_response", "order", "match", "writ
 
 
 class Record(BaseModel):
-    """A mapping with declared names only; None in it changes after reading."""
+    """A mapping with declared names only; nothing in it changes after reading."""
 
     model_config = ConfigDict(extra="forbid", frozen=True)
 
@@ -58,7 +58,7 @@ def _grid(value: object) -> tuple[str, ...]:
     if not texts:
         raise ValueError("no value is allowed; list at least one")
     if len(set(texts)) < len(texts):
-        raise ValueError("a value stands twice in this list")
+        raise ValueError("a value appears twice in this list")
     return texts
 
 
@@ -93,7 +93,7 @@ class SourceTag:
 
     @property
     def is_published(self) -> bool:
-        """Say whether the tag names a document."""
+        """Return whether the tag names a document."""
         return self.key not in ("common_practice", "from_memory")
 
 

@@ -130,7 +130,7 @@ class Giveaways(Record):
 class Cell(Record):
     """How many questions a paper takes from one module or objective.
 
-    count     so many questions, or
+    count     a number of questions, or
     share     a percent of those that the cells with a count leave
     topic     what the cell stands for, where a rule or a job names it
     critical  a hazard: only questions marked critical for it, and they must be right to pass

@@ -27,7 +27,7 @@ from generator.marking.answers.response import (
     response_as_plain,
     response_from_plain,
 )
-from generator.marking.answers.significant_digits import significant_figures
+from generator.marking.answers.significant_digits import count_significant_digits
 from generator.marking.answers.unit_words import APART, spellings
 
 __all__ = [
@@ -61,6 +61,6 @@ __all__ = [
     "mark_response",
     "response_as_plain",
     "response_from_plain",
-    "significant_figures",
+    "count_significant_digits",
     "spellings",
 ]

@@ -40,7 +40,7 @@ class QuestionMark:
 
     @property
     def misses_the_gate(self) -> bool:
-        """Say whether a must-pass question is surely not right; part marks do not open the gate."""
+        """Return whether a must-pass question is surely not right; part marks are not enough."""
         return self.must_pass and not self.left_out and not self.waits and self.mark.share < 1
 
 

@@ -7,7 +7,7 @@ from fractions import Fraction
 from generator.issued import AcceptedBand, NumericAnswerKey
 from generator.marking.answers.marks import Finding, Mark, marked, not_marked
 from generator.marking.answers.response import CannotMark
-from generator.marking.answers.significant_digits import significant_figures
+from generator.marking.answers.significant_digits import count_significant_digits
 from generator.marking.answers.typed_number import TypedNumber, read_typed
 from generator.marking.answers.unit_words import APART, measures_alike, plain_spelling, unit_of_text
 from generator.quantities import UNITS, Band, Unit, short_number, short_quantity
@@ -15,7 +15,7 @@ from generator.quantities import UNITS, Band, Unit, short_number, short_quantity
 
 @dataclass(frozen=True, slots=True)
 class _Converted:
-    """A number in the asked unit; `value` is nothing where it measures something else."""
+    """A number in the asked unit; `value` is None where it measures something else."""
 
     value: Fraction | None
     notes: tuple[Finding, ...] = ()
@@ -98,7 +98,7 @@ def _reasons(key: NumericAnswerKey, typed: TypedNumber, value: Fraction) -> list
 
 
 def _accepted(key: NumericAnswerKey, value: Fraction) -> bool:
-    """Say whether a number is in the band of the key, or in one that a correction added."""
+    """Return whether a number is in the band of the key, or in one that a correction added."""
     return any(_band(ends).holds(value) for ends in _bands(key))
 
 
@@ -113,7 +113,7 @@ def _band(ends: AcceptedBand) -> Band:
 
 
 def _figures(typed: TypedNumber, key: NumericAnswerKey) -> list[Finding]:
-    written, wanted = significant_figures(typed.number), significant_figures(key["shown"])
+    written, wanted = count_significant_digits(typed.number), count_significant_digits(key["shown"])
     if written is None or wanted is None:
         return []
     if written.most < wanted.fewest:

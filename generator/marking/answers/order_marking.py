@@ -4,7 +4,7 @@ from collections import Counter
 from collections.abc import Iterable, Mapping, Sequence
 from fractions import Fraction
 
-from generator.bank import closure
+from generator.bank import transitive_closure
 from generator.issued import IssuedPair, OrderAnswerKey
 from generator.marking.answers.marks import Finding, Mark, marked
 from generator.marking.answers.options_marking import known_letters
@@ -37,7 +37,7 @@ def kept_share(steps: Iterable[str], pairs: Iterable[tuple[str, str]], spots: Sp
     A missing step that no pair names counts as one precedence lost, so that only a whole order is
     fully right.
     """
-    implied = closure(pairs)
+    implied = transitive_closure(pairs)
     tied = {step for pair in implied for step in pair}
     loose = sum(step not in spots for step in steps if step not in tied)
     kept = sum(a in spots and b in spots and spots[a] < spots[b] for a, b in implied)
@@ -67,5 +67,5 @@ def _unplaced(steps: Iterable[str], times: Mapping[str, int]) -> list[Finding]:
         if times[step] == 0:
             found.append(Finding("step", step, f"Step {step} is left out."))
         elif times[step] > 1:
-            found.append(Finding("step", step, f"Step {step} is there more than once."))
+            found.append(Finding("step", step, f"Step {step} appears more than once."))
     return found

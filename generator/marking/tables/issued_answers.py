@@ -111,7 +111,7 @@ class _Reading:
         line = self.seen.setdefault((form_id, person), cell.place.line)
         if line != cell.place.line:
             whose = f" for '{person}'" if person else ""
-            message = f"form {form_id}{whose} is there already, in line {line}"
+            message = f"form {form_id}{whose} already appears in line {line}"
             yield error(cell.place, "form-twice", message)
 
 

@@ -98,7 +98,7 @@ def answer_cell(kind: Kind, response: Response) -> str:
 
 
 def doubts_about(question: IssuedQuestion, response: Response) -> str:
-    """Return a sentence where an order is not whole; it is marked as it was written, or nothing."""
+    """Return a sentence where an order is not whole, or an empty text; it is marked as written."""
     if not isinstance(response, Ordered) or question["kind"] != "order":
         return ""
     steps = [step["letter"] for step in question["key"]["steps"]]
@@ -152,7 +152,7 @@ def _several(text: str) -> Response:
 
 def _each_once(letters: tuple[str, ...]) -> tuple[str, ...]:
     if twice := sorted({letter for letter in letters if letters.count(letter) > 1}):
-        raise CellRefused("answer-letters", f"'{twice[0]}' is there more than once")
+        raise CellRefused("answer-letters", f"'{twice[0]}' appears more than once")
     return letters
 
 
@@ -167,7 +167,7 @@ def _match(text: str) -> Response:
     pairs = tuple((str(int(number)), letter) for number, letter in _PAIR.findall(plain))
     numbers = [number for number, _ in pairs]
     if twice := sorted({number for number in numbers if numbers.count(number) > 1}):
-        raise CellRefused("answer-pairs", f"number {twice[0]} is there more than once")
+        raise CellRefused("answer-pairs", f"number {twice[0]} appears more than once")
     return Matched(pairs)
 
 

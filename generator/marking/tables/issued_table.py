@@ -31,7 +31,7 @@ def answer_table(forms: Sequence[IssuedForm]) -> str:
 
 
 def header(questions: int) -> tuple[str, ...]:
-    """Return the header of a table with so many questions."""
+    """Return the header of a table with a number of questions."""
     return (*COLUMNS, *(str(number) for number in range(1, questions + 1)))
 
 

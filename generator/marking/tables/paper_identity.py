@@ -47,14 +47,12 @@ def unknown_form(cell: Cell, known: Known) -> Problem:
         return error(cell.place, "unknown-form", "this row names no form")
     if form_id in known.voided:
         number = known.voided[form_id]
-        message = f"form {form_id} is of issue {number}, which was voided"
+        message = f"form {form_id} belongs to issue {number}, which was voided"
         hint = f"to use it again: guidecoat records void {number} --take-back --reason ..."
         return error(cell.place, "unknown-form", message, hint)
     hint = nearest_form(form_id, known.halves)
     if len(form_id) <= LONGEST_LABEL:
-        hint = (
-            f"'{cell.text}' is a label; the id of eight characters stands at the foot of the paper"
-        )
+        hint = f"'{cell.text}' is a label; the id of eight characters is at the foot of the paper"
     return error(cell.place, "unknown-form", f"no form '{cell.text}' was issued", hint)
 
 

@@ -119,7 +119,7 @@ def _written(number: int, kind: Kind, measures: Measures) -> Field:
 
 
 def _has_places(shown: str) -> bool:
-    """Say whether the boxes can hold a number at all: too long or below zero stays on the paper."""
+    """Return whether the boxes can hold a number: too long or below zero stays on the paper."""
     digits = shown.replace(POINT, "", 1)
     return len(shown) <= PLACES and digits.isascii() and digits.isdecimal()
 
@@ -136,7 +136,7 @@ def _columns(
 
 
 def _across(number: int, count: int, measures: Measures) -> list[float]:
-    """Return the centres of so many rings side by side, closer together where there are many."""
+    """Return the centres of a number of rings side by side, closer where there are many."""
     room = measures.column - measures.label
     pitch = min(measures.across, room / count)
     if pitch < measures.least_across:

@@ -54,7 +54,7 @@ def sheet_geometry(form: IssuedForm, *, large_print: bool = False) -> dict[str, 
     """
     measures = LARGE if large_print else NORMAL
     fields = [field_of(entry, measures) for entry in form["questions"]]
-    lines = lines_of_rules({field.kind for field in fields}, measures.signs)
+    lines = lines_of_rules({field.kind for field in fields}, measures.characters)
     first = measures.head + lines * measures.line
     placed = _roomiest(fields, first, measures)
     pages = max((place.page for place in placed), default=1)

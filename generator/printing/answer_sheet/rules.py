@@ -31,7 +31,7 @@ _NEEDS: Final = ByKind(
     match="grid",
     written="",
 )
-# What a rule shows beside its words, in signs of text that would be as wide.
+# What a rule shows beside its words, in characters of text that would be as wide.
 _DRAWN: Final = {"ring": 14, "number": 22}
 
 
@@ -43,9 +43,9 @@ def filling_rules(kinds: Collection[Kind]) -> list[dict[str, str]]:
     return [{"rule": name, "text": text} for name, text in _RULES if name in needed]
 
 
-def lines_of_rules(kinds: Collection[Kind], signs: int) -> int:
-    """Return how many lines the rules take where so many signs stand on a line."""
+def lines_of_rules(kinds: Collection[Kind], characters: int) -> int:
+    """Return how many lines the rules take where a line holds a number of characters."""
     return sum(
-        ceil((len(rule["text"]) + _DRAWN.get(rule["rule"], 0)) / signs)
+        ceil((len(rule["text"]) + _DRAWN.get(rule["rule"], 0)) / characters)
         for rule in filling_rules(kinds)
     )

@@ -4,12 +4,11 @@ from collections.abc import Sequence
 from typing import Any
 
 from generator.issued import IssuedEntry
-from generator.printing.content.form_facts import listed
-from generator.printing.content.markup import block_nodes
+from generator.wording import listed, typst_of_text
 
 
 def told_cautions(entries: Sequence[IssuedEntry]) -> list[dict[str, Any]]:
-    """Return for each question of a form the cautions told in full, and where the others stand.
+    """Return for each question of a form the cautions told in full, and where the others are.
 
     A form issued before cautions moved to the answers has none here.
     """
@@ -18,7 +17,7 @@ def told_cautions(entries: Sequence[IssuedEntry]) -> list[dict[str, Any]]:
     for entry in entries:
         texts = [caution["text"] for caution in entry["question"].get("cautions", ())]
         again = dict.fromkeys(first[text] for text in texts if text in first)
-        fresh = [block_nodes(text) for text in texts if text not in first]
+        fresh = [typst_of_text(text) for text in texts if text not in first]
         told.append({"cautions": fresh, "cautions_at": _place(list(again))})
         for text in texts:
             first.setdefault(text, str(entry["number"]))

@@ -16,36 +16,36 @@ from generator.issued import (
 from generator.printing.content.class_key_layout import (
     Cell,
     Head,
-    Sheet,
+    PageSize,
     layout_of,
     lines_of_letters,
 )
-from generator.printing.content.form_facts import counted, must_pass, total_marks
+from generator.wording import counted, must_pass, total_marks
 
 LEGEND = {
     "must": "must: the question has to be right on that form, whatever the marks.",
     "small": "A small figure under an answer: its marks, where the forms differ.",
     "*": "*: more than one order is right; see the pairs on the key of the form.",
     "number": "For a number, the key of the form says what else is accepted.",
-    "match": "For a match, the letters stand in the order of its rows.",
+    "match": "For a match, the letters are in the order of its rows.",
     "w": "w: a written answer; see the marking guide.",
 }
 
 
 def class_key_content(
-    forms: Sequence[IssuedForm], sheet: Sheet, large_print: bool
+    forms: Sequence[IssuedForm], page: PageSize, large_print: bool
 ) -> dict[str, Any]:
     """Choose the content of a class key; `forms` are the plain JSON of at least one form.
 
-    sheet  the size of the paper that it is printed on
+    page  the size of the paper that it is printed on
     Forms may hold different questions, or none, at the same number.
     """
     count = max(len(form["questions"]) for form in forms)
     rows = [_row(number, forms) for number in range(1, count + 1)]
     heads = [Head(str(form["form"]), f"{form['pass_marks']}/{total_marks(form)}") for form in forms]
-    layout = layout_of([row["cells"] for row in rows], heads, sheet, large_print)
+    layout = layout_of([row["cells"] for row in rows], heads, page, large_print)
     first, last = str(forms[0]["form"]), str(forms[-1]["form"])
-    said = counted(len(forms), "form", "forms")
+    said = counted(len(forms), "form")
     return {
         "title": str(forms[0]["title"]),
         "edition": str(forms[0]["edition"]),

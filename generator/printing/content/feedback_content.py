@@ -8,16 +8,15 @@ from collections.abc import Mapping
 from typing import Any
 
 from generator.issued import IssuedEntry, IssuedForm
-from generator.printing.content.form_facts import (
+from generator.printing.content.form_facts import form_facts, words_of
+from generator.wording import (
     counted,
-    form_facts,
     gate_in_words,
     marks_text,
     must_pass,
     total_marks,
-    words_of,
+    typst_of_text,
 )
-from generator.printing.content.markup import block_nodes
 
 SAYS = (
     "A result says what these answers show. It never says that a person may do hazardous work "
@@ -34,13 +33,13 @@ def feedback_sheet_content(form: IssuedForm) -> dict[str, Any]:
     """Choose the content of a feedback sheet; `form` is the plain JSON of one form."""
     questions, gate = form["questions"], must_pass(form)
     return form_facts(form) | {
-        "summary": f"{counted(len(questions), 'question', 'questions')}, "
+        "summary": f"{counted(len(questions), 'question')}, "
         f"{marks_text(total_marks(form))} in all. Pass: {marks_text(int(form['pass_marks']))} "
         f"({form['pass_percent']} %).",
         "gate": gate_in_words(form),
         "marks": str(total_marks(form)),
         "notes": [STUDY, ASK, SAYS],
-        "cautions": [block_nodes(caution) for caution in _cautions(form)],
+        "cautions": [typst_of_text(caution) for caution in _cautions(form)],
         # forms of an earlier version carry no titles
         "rows": [
             _row(entry, int(entry["number"]) in gate, form.get("titles", {})) for entry in questions

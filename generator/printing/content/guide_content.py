@@ -4,10 +4,10 @@ from typing import Any
 
 from generator.issued import IssuedEntry, IssuedForm
 from generator.printing.content.cautions import told_cautions
-from generator.printing.content.form_facts import counted, form_facts, marks_text, must_pass
+from generator.printing.content.form_facts import form_facts
 from generator.printing.content.key_content import source_of
-from generator.printing.content.markup import block_nodes, inline_nodes
 from generator.printing.content.paper_content import shown_question
+from generator.wording import counted, marks_text, must_pass, typst_of_line, typst_of_text
 
 RULES = (
     "Read the whole answer first. Then go through the points one by one.",
@@ -25,14 +25,13 @@ GATE = "This question must be right: only all of its marks pass it."
 
 
 def marking_guide_content(form: IssuedForm) -> dict[str, Any] | None:
-    """Choose the content of a marking guide, or give nothing where no answer is written."""
+    """Choose the content of a marking guide; None where no answer is written."""
     written = [entry for entry in form["questions"] if entry["question"]["kind"] == "written"]
     if not written:
         return None
     marks = marks_text(sum(int(entry["marks"]) for entry in written))
     return form_facts(form) | {
-        "summary": f"{counted(len(written), 'written question', 'written questions')}, "
-        f"{marks} together.",
+        "summary": f"{counted(len(written), 'written question')}, {marks} together.",
         "rules": list(RULES),
         "questions": [
             _question(entry, must_pass(form)) | told
@@ -50,9 +49,9 @@ def _question(entry: IssuedEntry, gate: frozenset[int]) -> dict[str, Any]:
         "must_pass": must,
         "gate": GATE if must else "",
         "points": [
-            {"marks": str(point["marks"]), "text": inline_nodes(point["text"])}
+            {"marks": str(point["marks"]), "text": typst_of_line(point["text"])}
             for point in question["key"]["points"]
         ],
-        "model": block_nodes(question["key"]["model"]),
+        "model": typst_of_text(question["key"]["model"]),
         "sources": [source_of(source) for source in question["sources"]],
     }

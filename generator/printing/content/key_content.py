@@ -2,7 +2,7 @@
 
 from typing import Any
 
-from generator.bank import closure
+from generator.bank import transitive_closure
 from generator.issued import (
     ForKey,
     IssuedEntry,
@@ -16,24 +16,21 @@ from generator.issued import (
     WrittenAnswerKey,
 )
 from generator.printing.content.cautions import told_cautions
-from generator.printing.content.form_facts import (
+from generator.printing.content.form_facts import form_facts
+from generator.printing.content.paper_content import lettered, numbered, shown_question
+from generator.printing.content.result_words import luck_in_words, mastery_in_words
+from generator.printing.content.short_answers import short_answer, with_unit
+from generator.wording import (
+    TAG_WORDS,
     counted,
-    form_facts,
     gate_in_words,
     marks_text,
     must_pass,
     total_marks,
+    typst_of_line,
+    typst_of_text,
 )
-from generator.printing.content.markup import block_nodes, inline_nodes
-from generator.printing.content.paper_content import lettered, numbered, shown_question
-from generator.printing.content.result_words import luck_in_words, mastery_in_words
-from generator.printing.content.short_answers import short_answer, with_unit
 
-_TAGS = {
-    "published": "",
-    "common_practice": "Common practice in the trade, no published source",
-    "from_memory": "From memory, not checked against a document",
-}
 _PAIR_CLASSES = {"danger": "protects people", "ruins": "saves the work"}
 
 
@@ -59,7 +56,7 @@ def source_of(source: IssuedSource) -> dict[str, str]:
 
     A published document needs no words in front.
     """
-    return {"tag": _TAGS[source["tag"]], "text": str(source.get("text") or "")}
+    return {"tag": TAG_WORDS[source["tag"]], "text": str(source.get("text") or "")}
 
 
 def _question(entry: IssuedEntry, gate: frozenset[int]) -> dict[str, Any]:
@@ -99,7 +96,7 @@ def _by_hand(question: IssuedQuestion, marks: int) -> str:
     if question["kind"] != "order":
         return ""
     key = question["key"]
-    implied = sorted(closure([(pair["first"], pair["then"]) for pair in key["pairs"]]))
+    implied = sorted(transitive_closure([(pair["first"], pair["then"]) for pair in key["pairs"]]))
     said = (
         f"Part marks: of these {len(implied)}, those that are kept, times {worth}, divided by "
         f"{len(implied)}: {', '.join(f'{first} before {then}' for first, then in implied)}."
@@ -113,7 +110,7 @@ def _accepted(question: IssuedQuestion) -> str:
 
 
 def _says(key: NumericAnswerKey) -> list[Any] | None:
-    return block_nodes(key["says"]) if key.get("says") else None
+    return typst_of_text(key["says"]) if key.get("says") else None
 
 
 def _number(key: NumericAnswerKey) -> dict[str, Any]:
@@ -124,7 +121,7 @@ def _number(key: NumericAnswerKey) -> dict[str, Any]:
         "working": list(key["working"]),
         "says": _says(key),
         "slips": [
-            {"shown": with_unit(slip["shown"], unit), "says": inline_nodes(slip["says"])}
+            {"shown": with_unit(slip["shown"], unit), "says": typst_of_line(slip["says"])}
             for slip in key["slips"]
         ],
     }
@@ -132,8 +129,8 @@ def _number(key: NumericAnswerKey) -> dict[str, Any]:
 
 def _options(key: OptionsAnswerKey) -> dict[str, Any]:
     options = [
-        {"mark": option["letter"], "text": inline_nodes(option["text"])}
-        | {"right": option["right"], "says": inline_nodes(option["says"])}
+        {"mark": option["letter"], "text": typst_of_line(option["text"])}
+        | {"right": option["right"], "says": typst_of_line(option["says"])}
         for option in key["options"]
     ]
     return {"options": options}
@@ -142,7 +139,7 @@ def _options(key: OptionsAnswerKey) -> dict[str, Any]:
 def _order(key: OrderAnswerKey) -> dict[str, Any]:
     texts = {step["mark"]: step["text"] for step in lettered(key["steps"])}
     pairs = [
-        {"first": pair["first"], "then": pair["then"], "reason": inline_nodes(pair["reason"])}
+        {"first": pair["first"], "then": pair["then"], "reason": typst_of_line(pair["reason"])}
         | {"class": _PAIR_CLASSES[pair["class"]]}
         for pair in key["pairs"]
     ]
@@ -150,7 +147,7 @@ def _order(key: OrderAnswerKey) -> dict[str, Any]:
     return {
         "one_order": [{"mark": letter, "text": texts[letter]} for letter in key["one_order"]],
         "orders": f"{counted(orders, 'order is', 'orders are')} right.",
-        "rule": inline_nodes(key["rule"]),
+        "rule": typst_of_line(key["rule"]),
         "pairs": pairs,
     }
 
@@ -160,7 +157,7 @@ def _match(key: MatchAnswerKey) -> dict[str, Any]:
     rows = [
         {"number": left["mark"], "left": left["text"], "letter": key["answers"][left["mark"]]}
         | {"right": right[key["answers"][left["mark"]]]}
-        | {"says": inline_nodes(key["says"].get(left["mark"], ""))}
+        | {"says": typst_of_line(key["says"].get(left["mark"], ""))}
         for left in numbered(key["left"])
     ]
     return {"rows": rows}
@@ -168,10 +165,10 @@ def _match(key: MatchAnswerKey) -> dict[str, Any]:
 
 def _written(key: WrittenAnswerKey) -> dict[str, Any]:
     points = [
-        {"marks": marks_text(int(point["marks"])), "text": inline_nodes(point["text"])}
+        {"marks": marks_text(int(point["marks"])), "text": typst_of_line(point["text"])}
         for point in key["points"]
     ]
-    return {"points": points, "model": block_nodes(key["model"])}
+    return {"points": points, "model": typst_of_text(key["model"])}
 
 
 _SOLUTIONS = ForKey(

@@ -21,9 +21,9 @@ from generator.issued import (
     OrderAnswerKey,
     WrittenAnswerKey,
 )
-from generator.printing.content.form_facts import form_facts, marks_text, must_pass
-from generator.printing.content.markup import block_nodes, inline_nodes
+from generator.printing.content.form_facts import form_facts
 from generator.printing.content.paper_rules import paper_rules
+from generator.wording import marks_text, must_pass, typst_of_line, typst_of_text
 
 _LINES_PER_MARK = 3
 _FEWEST_LINES, _MOST_LINES = 4, 12
@@ -33,7 +33,7 @@ def question_paper_content(form: IssuedForm) -> dict[str, Any]:
     """Choose the content of a question paper; `form` is the plain JSON of one form."""
     return form_facts(form) | {
         "rules": paper_rules(form),
-        "cautions": [block_nodes(caution) for caution in _cautions_of_all(form)],
+        "cautions": [typst_of_text(caution) for caution in _cautions_of_all(form)],
         "questions": [_question(entry, must_pass(form)) for entry in form["questions"]],
         "constants": [_constant(constant) for constant in form.get("constants", ())],
     }
@@ -44,8 +44,8 @@ def shown_question(question: IssuedQuestion) -> dict[str, Any]:
     caution = question.get("caution")
     return {
         "kind": question["kind"],
-        "stem": block_nodes(question["stem"]),
-        "caution": block_nodes(caution) if caution else None,
+        "stem": typst_of_text(question["stem"]),
+        "caution": typst_of_text(caution) if caution else None,
         "sheet": _table(question.get("sheet")),
         "table": _table(question.get("table")),
     }
@@ -53,16 +53,16 @@ def shown_question(question: IssuedQuestion) -> dict[str, Any]:
 
 def lettered(entries: Iterable[LetteredText]) -> list[dict[str, Any]]:
     """Choose letter and text of options, steps or the right side of a match."""
-    return [{"mark": each["letter"], "text": inline_nodes(each["text"])} for each in entries]
+    return [{"mark": each["letter"], "text": typst_of_line(each["text"])} for each in entries]
 
 
 def numbered(entries: Iterable[NumberedText]) -> list[dict[str, Any]]:
     """Choose number and text of the left side of a match."""
-    return [{"mark": each["number"], "text": inline_nodes(each["text"])} for each in entries]
+    return [{"mark": each["number"], "text": typst_of_line(each["text"])} for each in entries]
 
 
 def _cautions_of_all(form: IssuedForm) -> list[str]:
-    """Leave out what stands beside a question, so that the first page keeps its room."""
+    """Leave out what is shown beside a question, so that the first page keeps its room."""
     beside = {entry["question"].get("caution") for entry in form["questions"]}
     return [caution for caution in form.get("cautions", ()) if caution not in beside]
 
@@ -82,15 +82,15 @@ def _table(table: IssuedExhibit | None) -> dict[str, Any] | None:
     if table is None:
         return None
     return {
-        "title": inline_nodes(table["title"]),
-        "columns": [inline_nodes(column) for column in table.get("columns", ())],
-        "rows": [[inline_nodes(str(cell)) for cell in row] for row in table["rows"]],
+        "title": typst_of_line(table["title"]),
+        "columns": [typst_of_line(column) for column in table.get("columns", ())],
+        "rows": [[typst_of_line(str(cell)) for cell in row] for row in table["rows"]],
     }
 
 
 def _constant(constant: Any) -> list[Any]:
     cells = (constant,) if isinstance(constant, str) else constant
-    return [inline_nodes(str(cell)) for cell in cells]
+    return [typst_of_line(str(cell)) for cell in cells]
 
 
 def _unit(key: NumericAnswerKey) -> dict[str, Any]:

@@ -24,7 +24,7 @@ class RecordQuestion:
 
     name      such as procedures/mix_filler/order
     cautions  gives what to heed in the work that a question of the record names
-    ask       gives the question for a stream, or nothing where the record cannot
+    ask       returns the question for a stream, or None where the record cannot
     place     whose rule the record follows, a name of places.yml, or empty
     critical  set where the question is on a pair of steps that hurts the other way round
     """

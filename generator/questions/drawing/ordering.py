@@ -8,20 +8,20 @@ from generator.bank import (
     Pairs,
     StepHazards,
     chain,
-    closure,
     count_orders,
-    direct,
     is_legal,
     step_hazards,
+    transitive_closure,
+    transitive_reduction,
     unguarded_where,
     within,
     without,
 )
+from generator.bank.checks import MOST_ORDERS
 from generator.bank.models import OrderItem, OrderPair, OrderStep, Pair, Procedure
 from generator.questions.drawing.seeded_random import SeededRandom
 from generator.questions.question import LETTERS, OrderKey, ShownPair
 
-MOST_ORDERS = 24
 FEWEST_STEPS = 4
 MOST_STEPS = 6
 
@@ -76,7 +76,7 @@ def drawable_subsets(scored: Scored) -> tuple[tuple[str, ...], ...]:
     FEWEST_STEPS the largest that has such a set is used.
     """
     names = tuple(scored.steps)
-    implied = closure(scored.reasons)
+    implied = transitive_closure(scored.reasons)
     sizes = range(min(MOST_STEPS, len(names)), FEWEST_STEPS - 1, -1)
     for size in sizes:
         found = tuple(
@@ -104,7 +104,7 @@ def order_key(scored: Scored, steps: Sequence[str], stream: SeededRandom) -> Ord
         # a right order turned round breaks every pair, so doing nothing never scores
         shuffled = tuple(reversed(shuffled))
     letters = {name: LETTERS[place] for place, name in enumerate(shuffled)}
-    told = direct(pairs) | _stated_dangers(scored, steps)
+    told = transitive_reduction(pairs) | _stated_dangers(scored, steps)
     shown = sorted(told, key=lambda pair: (letters[pair[0]], letters[pair[1]]))
     return OrderKey(
         steps=tuple((letters[name], scored.steps[name]) for name in shuffled),

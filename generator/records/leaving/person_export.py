@@ -15,8 +15,9 @@ from generator.records.practice import (
     facts_of,
     observations_of,
 )
-from generator.records.sittings import VERDICT_WORDS, KeptMark, all_markings
+from generator.records.sittings import KeptMark, all_markings
 from generator.records.store import amendments_of_person, unpacked
+from generator.wording import VERDICT_WORDS
 
 Plain = dict[str, Any]
 

@@ -42,22 +42,22 @@ class AnsweredQuestion:
 class AnsweredPaper:
     """One paper; what an appeal left out is not among its answers.
 
-    sheet  the form without its questions' texts
+    outline  the form without its questions' texts
     """
 
     issue: int
-    sheet: FormHead
+    outline: FormHead
     answers: tuple[AnsweredQuestion, ...]
 
 
-# a form's sheet and, for each of its places, the question and whether an appeal left it out
+# a form's outline and, for each of its places, the question and whether an appeal left it out
 _Places = tuple[FormHead, tuple[tuple[AskedQuestion, int, bool], ...]]
 
 
 def answered_papers(
     connection: sqlite3.Connection, issues: Sequence[int]
 ) -> Iterator[AnsweredPaper]:
-    """Return the papers of some issues that were answered, with the marks that stand.
+    """Return the papers of some issues that were answered, with the marks that count.
 
     Raises RecordsRefused for an issue that is not there or was voided.
     """
@@ -87,15 +87,15 @@ def _places(
     known: dict[int, AskedQuestion],
     changes: Changes,
 ) -> _Places:
-    sheet = unpacked(row["content"])
+    outline = unpacked(row["content"])
     asked = [_asked(connection, number, known) for number in numbers_of(row["questions"])]
-    entries = sheet[QUESTIONS]
+    entries = outline[QUESTIONS]
     if not changes:
         places = zip(asked, entries, strict=True)
-        return sheet, tuple((question, entry["marks"], False) for question, entry in places)
+        return outline, tuple((question, entry["marks"], False) for question, entry in places)
     whole = [{**e, QUESTION: a.content} for e, a in zip(entries, asked, strict=True)]
-    corrected = corrected_form(sheet | {QUESTIONS: whole}, changes)["questions"]
-    return sheet, tuple(
+    corrected = corrected_form(outline | {QUESTIONS: whole}, changes)["questions"]
+    return outline, tuple(
         (
             AskedQuestion(question.item, question.version, entry["question"]),
             entry["marks"],
@@ -117,7 +117,7 @@ def _asked(
 
 
 def _paper(issue: int, form: _Places, row: sqlite3.Row) -> AnsweredPaper:
-    sheet, places = form
+    outline, places = form
     responses = unpacked(row["responses"])
     marks = row["marks"].split()
     answers = []
@@ -128,7 +128,7 @@ def _paper(issue: int, form: _Places, row: sqlite3.Row) -> AnsweredPaper:
             status, share = read_mark(mark)
             letters = _letters(responses, number)
             answers.append(AnsweredQuestion(question, most, share, status, letters))
-    return AnsweredPaper(issue, sheet, tuple(answers))
+    return AnsweredPaper(issue, outline, tuple(answers))
 
 
 def _letters(responses: Mapping[str, Any], number: int) -> tuple[str, ...]:

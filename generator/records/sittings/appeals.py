@@ -29,7 +29,7 @@ class MarkedAgain:
 
     @property
     def changes(self) -> bool:
-        """Say whether its marks or its verdict change."""
+        """Return whether its marks or its verdict change."""
         now = (self.after.points, self.after.most, self.after.verdict)
         return now != (self.before.points, self.before.most, self.before.verdict)
 
@@ -62,7 +62,7 @@ def preview_correction(
         raise RecordsRefused(f"no form of issue {issue} would change")
     forms = corrected_forms(connection, issue, [(item, change)])
     if forms == corrected_forms(connection, issue):
-        raise RecordsRefused(f"issue {issue} is marked so already; nothing would change")
+        raise RecordsRefused(f"issue {issue} is already marked this way; nothing would change")
     for label, form in forms.items():
         if all(entry.get("left_out") for entry in form["questions"]):
             raise RecordsRefused(f"form {label} would be left without questions")

@@ -49,7 +49,7 @@ def corrected_forms(
 def issued_forms(
     connection: sqlite3.Connection, form_ids: Iterable[str]
 ) -> Mapping[str, StoredForm]:
-    """Return forms by the ids on their papers; an unknown id and a voided issue give nothing."""
+    """Return forms by the ids on their papers; an unknown id and a voided issue have none."""
     found: dict[str, StoredForm] = {}
     changes: dict[int, Changes] = {}
     for form_id in dict.fromkeys(form_ids):
@@ -67,7 +67,7 @@ def issued_forms(
 
 
 def voided_forms(connection: sqlite3.Connection, form_ids: Iterable[str]) -> Mapping[str, int]:
-    """Return the numbers of the voided issues in which forms stand, by form id."""
+    """Return the numbers of the voided issues that hold the forms, by form id."""
     found = {}
     for form_id in form_ids:
         row = connection.execute(

@@ -92,7 +92,7 @@ def _refuse_strangers(
         )
     }
     if strangers := sorted(set(marked) - set(standing)):
-        raise RecordsRefused(f"sitting {strangers[0]} does not stand in issue {issue}")
+        raise RecordsRefused(f"sitting {strangers[0]} is not in issue {issue}")
     touched = {sitting for sitting, form in standing.items() if with_item[form]}
     if left_out := touched - set(marked):
         raise RecordsRefused(

@@ -110,7 +110,7 @@ def _new(entered: Entered, sat: str) -> NewSitting:
 def earlier_responses(
     connection: sqlite3.Connection, form: StoredForm, person: str
 ) -> dict[int, Response]:
-    """Return the answers to a form that stand already; None where there are none."""
+    """Return the answers to a form that are already entered; None where there are none."""
     row = connection.execute(
         "SELECT responses FROM sittings WHERE form = ? AND person IS ? AND replaced = 0",
         (form.row, person_id(connection, person) if person else None),
@@ -126,7 +126,7 @@ def read_responses(plain: Mapping[str, Any]) -> dict[int, Response]:
 def completed(form: IssuedForm, before: Responses, new: Responses) -> Responses:
     """Put new answers in the place of earlier ones, without losing a marker's work.
 
-    Marks of written answers that are not given anew stay. Where nothing is given but marks of
+    Marks of written answers that are not given again stay. Where nothing is given but marks of
     written answers, the other answers stay as well.
     """
     written = {e["number"] for e in form["questions"] if e["question"]["kind"] == "written"}

@@ -1,4 +1,4 @@
-"""Which option was chosen, for items whose options stand in other orders on other forms."""
+"""Which option was chosen, for items whose options are in other orders on other forms."""
 
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass

@@ -41,7 +41,7 @@ class Course:
     places: tuple[str, ...] = ()
 
     def is_theirs(self, question: Question) -> bool:
-        """Say whether a question asks the rule of a place where the shop does not work."""
+        """Return whether a question asks the rule of a place where the shop does not work."""
         place = str(question.get("place") or "")
         return bool(place) and place not in self.places
 

@@ -17,11 +17,12 @@ from generator.issued import (
     NumberedText,
 )
 from generator.website.questions import asks_unit
+from generator.wording import gate_rule, marks_text, must_pass, time_and_marks, ways
 
 
 def sitting_content(form: IssuedForm) -> dict[str, Any]:
     """Choose what the page holds; `form` is the plain JSON of one form."""
-    gate = frozenset(int(number) for number in form["gate"])
+    gate = must_pass(form)
     return {
         "form_id": str(form["form_id"] or ""),
         "title": str(form["title"] or ""),
@@ -29,57 +30,17 @@ def sitting_content(form: IssuedForm) -> dict[str, Any]:
         "person": str(form["person"] or ""),
         "label": str(form["form"]),
         "minutes": int(form["minutes"]),
-        "rules": _rules(form),
-        "gate": gate_sentence(gate),
-        "ways": _ways(form),
+        "rules": time_and_marks(form, "screen"),
+        "gate": gate_rule(form),
+        "ways": ways(form, "screen"),
         "cautions": _cautions(form),
         "constants": [str(constant) for constant in form["constants"]],
         "questions": [_question(entry, gate) for entry in form["questions"]],
     }
 
 
-def gate_sentence(gate: frozenset[int]) -> str:
-    """Say which questions must be right and what missing one means; empty without a gate."""
-    numbers = [str(number) for number in sorted(gate)]
-    if not numbers:
-        return ""
-    if len(numbers) == 1:
-        return (
-            f"Question {numbers[0]} must be right. Missing it means not passed, whatever the marks."
-        )
-    named = f"{', '.join(numbers[:-1])} and {numbers[-1]}"
-    return f"Questions {named} must be right. Missing one means not passed, whatever the marks."
-
-
-def _rules(form: IssuedForm) -> list[str]:
-    count, marks = len(form["questions"]), int(form["marks"])
-    return [
-        f"You have {_counted(int(form['minutes']), 'minute')}. When they are over you can still "
-        "answer and hand in; the file says how long it took.",
-        f"There {'is' if count == 1 else 'are'} {_counted(count, 'question')} worth "
-        f"{_counted(marks, 'mark')} together. You pass with "
-        f"{_counted(int(form['pass_marks']), 'mark')} ({form['pass_percent']} %).",
-    ]
-
-
-def _ways(form: IssuedForm) -> list[str]:
-    several = any(e["question"]["kind"] == "multiple_response" for e in form["questions"])
-    cancels = (
-        "Where more than one answer can be right, each wrong one you mark cancels a right one. "
-        "No question goes below 0."
-    )
-    return [
-        "A calculator is allowed. Round only your last figure, the way the question says.",
-        "Answer every question. A wrong answer takes no marks from another question.",
-        *([cancels] if several else []),
-        "Each answer is kept on this device at once, so a reload or an empty battery takes "
-        "nothing. At the end you save one file and hand it in.",
-        "The result says what these answers show. Passing allows nobody to do hazardous work.",
-    ]
-
-
 def _cautions(form: IssuedForm) -> list[str]:
-    """Leave out what stands beside a question."""
+    """Leave out what is shown beside a question."""
     beside = {entry["question"].get("caution") for entry in form["questions"]}
     return [str(caution) for caution in form["cautions"] if caution not in beside]
 
@@ -89,7 +50,7 @@ def _question(entry: IssuedEntry, gate: frozenset[int]) -> dict[str, Any]:
     kind, caution = question["kind"], question["caution"]
     return {
         "number": int(entry["number"]),
-        "marks": _counted(int(entry["marks"]), "mark"),
+        "marks": marks_text(int(entry["marks"])),
         "must_pass": int(entry["number"]) in gate,
         "kind": kind,
         "task": FACTS.of(kind).on_screen,
@@ -111,10 +72,6 @@ def _table(table: IssuedExhibit | None) -> dict[str, Any] | None:
         "columns": [str(column) for column in table.get("columns", ())],
         "rows": [[str(cell) for cell in row] for row in table["rows"]],
     }
-
-
-def _counted(count: int, word: str) -> str:
-    return f"{count} {word}" if count == 1 else f"{count} {word}s"
 
 
 def _lettered(entries: Iterable[LetteredText]) -> list[dict[str, str]]:

@@ -50,7 +50,7 @@ def question_html(
 
 
 def asks_unit(question: Question) -> bool:
-    """Say whether a number is wanted with its unit, as the words of the question say."""
+    """Return whether a number is wanted with its unit, as the words of the question say."""
     return question["kind"] == "numeric" and bool(_WITH_UNIT.search(question["stem"]))
 
 
