@@ -219,11 +219,11 @@ def test_papers_that_cannot_be_made_are_one_sentence(root: Path) -> None:
     put(
         root,
         "blueprints/short.yml",
-        "title: Short\nminutes: 30\npass_percent: 80\nwords: 3\n"
+        "title: Short\nminutes: 30\npass_percent: 80\nmax_words: 3\n"
         "cells: [{module: filler, count: 2}]\n",
     )
     result = run(root, "issue", "short", "--seed", "1")
     assert result.exit_code == 1
-    assert result.stderr.startswith("these papers cannot be made: form A stays ")
+    assert result.stderr.startswith("Error: these papers cannot be made: form A stays ")
     assert result.stderr.strip().endswith("nothing was written")
     assert printed(root) == {}
