@@ -1,6 +1,7 @@
 """The console command `guidecoat`."""
 
 import errno
+import gc
 import io
 import sys
 from pathlib import Path
@@ -15,6 +16,9 @@ class _FriendlyErrors(LazyGroup):
     """Says in one sentence what the machine or the bank would not do."""
 
     def main(self, *args: Any, **kwargs: Any) -> Any:
+        # a command makes a few million records and ends; to look for rings among them so often
+        # would take as long as reading the bank
+        gc.set_threshold(200_000, 10, 10)
         for stream in (sys.stdout, sys.stderr):
             # a redirected output may be unable to write a character such as ≈
             if isinstance(stream, io.TextIOWrapper):

@@ -17,7 +17,13 @@ from generator.records.sittings import all_results
 from generator.workflows import NeedsConfirmation, Refused
 from generator.workflows.bank import sound_bank
 from generator.workflows.certifying import certify_training, print_certificate_again
-from generator.workflows.issuing import issue_papers, plan_void, request_papers, void_issue
+from generator.workflows.issuing import (
+    issue_papers,
+    known_plan,
+    plan_void,
+    request_papers,
+    void_issue,
+)
 from generator.workflows.leaving import carry_out_erasure, plan_erasure
 from generator.workflows.marking import (
     NewKey,
@@ -112,9 +118,9 @@ def issue_to_the_class(project: Project, bank: Bank, records: Records) -> None:
     assert (
         done(add_to_records(records, [replace(t, role="trainer") for t in trainers], AT)).new == 1
     )
-    near = refusal(request_papers(bank, "painter_trainings", "spring", people=people))
+    near = refusal(known_plan(project, "painter_trainings"))
     assert "painter_training" in near
-    request = done(request_papers(bank, "painter_training", "spring", people=people))
+    request = request_papers("painter_training", "spring", people=people)
     first = done(issue_papers(project, bank, records, request, AT))
     assert (first.number, first.made_before) == (1, "")
     assert issue_of(records, 1).issued == AT

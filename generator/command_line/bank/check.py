@@ -1,18 +1,14 @@
 """`guidecoat check`."""
 
 import sys
+from pathlib import Path
 
 import click
 
-from generator.bank import bank_figures
+from generator.command_line.bank.verdict_cache import Found, VerdictCache, cache_folder
 from generator.command_line.terminal import accepted, project_here
 from generator.diagnostics import as_annotations, as_json, as_text, has_errors
-from generator.wording import counted
-from generator.workflows.checking import (
-    whole_project,
-    write_giveaway_list,
-    write_record_schemas,
-)
+from generator.workflows.project import Project
 
 
 @click.command()
@@ -30,18 +26,27 @@ from generator.workflows.checking import (
     is_flag=True,
     help="Also write the list of questions that give one another away.",
 )
-def check(output_format: str, notes: bool, write_schemas: bool, write_giveaways: bool) -> None:
+@click.option("--no-cache", is_flag=True, help="Judge everything again; keep nothing.")
+def check(
+    output_format: str, notes: bool, write_schemas: bool, write_giveaways: bool, no_cache: bool
+) -> None:
     """Find every problem of bank and course, and count what they hold.
 
     Example: guidecoat check --format json
+
+    What did not change since the last check is not judged again. The verdicts lie in your cache
+    folder and can be deleted at any time.
     """
     project = project_here()
     if write_schemas:
+        from generator.workflows.checking import write_record_schemas
+
         write_record_schemas(project)
     if write_giveaways:
+        from generator.workflows.checking import write_giveaway_list
+
         accepted(write_giveaway_list(project), project.read_line)
-    bank, problems = whole_project(project)
-    figures = bank_figures(bank) if bank else {"counts": {}, "coverage": {}}
+    problems, figures = _found(project, None if no_cache else cache_folder())
     shown = [p for p in problems if notes or p.severity != "note" or output_format == "json"]
     if output_format == "json":
         click.echo(as_json(problems, figures))
@@ -54,8 +59,25 @@ def check(output_format: str, notes: bool, write_schemas: bool, write_giveaways:
     sys.exit(1 if has_errors(problems) else 0)
 
 
+def _found(project: Project, folder: Path | None) -> Found:
+    """Return what is wrong and what the bank holds, judged anew as far as anything changed."""
+    cache = VerdictCache(project, folder)
+    found = cache.found()
+    if found is None:
+        from generator.bank import Verdicts, bank_figures
+        from generator.workflows.checking import whole_project
+
+        verdicts = Verdicts(cache.ground, cache.records)
+        bank, problems = whole_project(project, verdicts)
+        found = Found(problems, bank_figures(bank) if bank else {"counts": {}, "coverage": {}})
+        cache.keep(found, verdicts.used)
+    return found
+
+
 def _summary(counts: dict[str, int], problems: object) -> str:
     assert isinstance(problems, tuple)
+    from generator.wording import counted
+
     kinds = {s: sum(p.severity == s for p in problems) for s in ("error", "warning", "note")}
     held = ", ".join(
         counted(counts.get(f"{word}s", 0), word) for word in ("item", "procedure", "fault", "table")

@@ -2,25 +2,16 @@
 
 import json
 import sys
+from typing import TYPE_CHECKING
 
 import click
 
-from generator.command_line.terminal import Seed, accepted, project_here
+from generator.command_line.terminal import Seed, project_here, sound_part_here
 from generator.diagnostics import did_you_mean
-from generator.issued import (
-    ForKey,
-    IssuedQuestion,
-    IssuedSource,
-    MatchAnswerKey,
-    NumericAnswerKey,
-    OptionsAnswerKey,
-    OrderAnswerKey,
-    WrittenAnswerKey,
-    issued_question,
-)
-from generator.questions import askables
-from generator.wording import TAG_WORDS
-from generator.workflows.bank import sound_bank
+from generator.workflows.project import Project
+
+if TYPE_CHECKING:
+    from generator.questions import Askable
 
 
 @click.command()
@@ -32,13 +23,10 @@ def draw(item: str, seed: str, output_format: str) -> None:
 
     Example: guidecoat draw film_build/dry_from_wet/wet_film_for_target --seed 7
     """
-    project = project_here()
-    bank = accepted(sound_bank(project), project.read_line)
-    known = {askable.name: askable for askable in askables(bank)}
-    if item not in known:
-        hint = did_you_mean(item, known) or "items are named module/objective/name"
-        raise click.UsageError(f"the bank has no item '{item}'; {hint}")
-    question = known[item].make(seed, ())
+    from generator.command_line.bank.draw_text import question_text
+    from generator.issued import issued_question
+
+    question = _asked(project_here(), item).make(seed, ())
     if question is None:
         click.echo(f"'{item}' gives no question for this seed", err=True)
         sys.exit(1)
@@ -46,63 +34,26 @@ def draw(item: str, seed: str, output_format: str) -> None:
     click.echo(
         json.dumps(issued, ensure_ascii=False, indent=2)
         if output_format == "json"
-        else _text(issued)
+        else question_text(issued)
     )
 
 
-def _text(question: IssuedQuestion) -> str:
-    lines = [question["stem"], ""]
-    for exhibit in (question["sheet"], question["table"]):
-        if exhibit:
-            lines += [exhibit["title"], *("  " + " | ".join(r) for r in exhibit["rows"]), ""]
-    if question["caution"]:
-        lines += [f"Caution: {question['caution']}", ""]
-    lines += _KEYS.of(question)
-    lines += [f"Caution, with the feedback: {caution['text']}" for caution in question["cautions"]]
-    lines += ["", *(f"Source: {_source(s)}" for s in question["sources"])]
-    return "\n".join(lines)
+def _asked(project: Project, name: str) -> "Askable":
+    """Return what was asked for, from its own file and what that stands on."""
+    from generator.bank import part_for_question
+    from generator.questions import askable_named
+
+    bank = sound_part_here(project, part_for_question(project.bank, name))
+    asked = askable_named(bank, name)
+    if asked is None:
+        hint = did_you_mean(name, _all_names(project)) or "items are named module/objective/name"
+        raise click.UsageError(f"the bank has no item '{name}'; {hint}")
+    return asked
 
 
-def _source(source: IssuedSource) -> str:
-    return "; ".join(filter(None, (TAG_WORDS[source["tag"]], source["text"])))
+def _all_names(project: Project) -> tuple[str, ...]:
+    from generator.bank import load_bank
+    from generator.questions import askables
 
-
-def _numeric(key: NumericAnswerKey) -> list[str]:
-    slips = [f"  {slip['shown']}: {slip['says']}" for slip in key["slips"]]
-    answer = f"Key: {key['shown']} {key['unit_symbol']}".rstrip()
-    working = [f"  {line}" for line in key["working"]]
-    return [f"{answer} (accept {key['band_text']})", "Working:", *working, "Known slips:", *slips]
-
-
-def _options(key: OptionsAnswerKey) -> list[str]:
-    return [
-        f"{'*' if option['right'] else ' '} {option['letter']}  {option['text']}: {option['says']}"
-        for option in key["options"]
-    ]
-
-
-def _order(key: OrderAnswerKey) -> list[str]:
-    steps = [f"  {step['letter']}  {step['text']}" for step in key["steps"]]
-    pairs = [f"  {p['first']} before {p['then']}: {p['reason']}" for p in key["pairs"]]
-    return [*steps, f"{key['rule']} {key['orders']} orders are right.", *pairs]
-
-
-def _match(key: MatchAnswerKey) -> list[str]:
-    left = [f"  {row['number']}  {row['text']}" for row in key["left"]]
-    right = [f"  {row['letter']}  {row['text']}" for row in key["right"]]
-    joined = ", ".join(f"{number}-{letter}" for number, letter in key["answers"].items())
-    return [*left, *right, f"Key: {joined}"]
-
-
-def _written(key: WrittenAnswerKey) -> list[str]:
-    return [*(f"  {p['marks']} for: {p['text']}" for p in key["points"]), f"Model: {key['model']}"]
-
-
-_KEYS = ForKey(
-    numeric=_numeric,
-    choice=_options,
-    multiple_response=_options,
-    order=_order,
-    match=_match,
-    written=_written,
-)
+    bank, _ = load_bank(project.bank)
+    return tuple(askable.name for askable in askables(bank)) if bank else ()

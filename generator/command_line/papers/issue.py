@@ -1,7 +1,7 @@
 """`guidecoat issue`."""
 
 from pathlib import Path
-from typing import cast
+from typing import TYPE_CHECKING, cast
 
 import click
 
@@ -13,13 +13,11 @@ from generator.command_line.terminal import (
     project_here,
     records_here,
     say_finished,
+    sound_part_here,
 )
-from generator.printing import PaperSize
-from generator.workflows.bank import sound_bank
-from generator.workflows.files import line_of
-from generator.workflows.issuing import issue_papers, request_papers
-from generator.workflows.people import people_of
-from generator.workflows.printing_papers import PaperSettings, finish_pending
+
+if TYPE_CHECKING:
+    from generator.printing import PaperSize
 
 MOST_FORMS = 200
 
@@ -59,13 +57,20 @@ def issue(
         )
     if forms and roster:
         raise click.UsageError("give --forms or --roster, not both; a roster has a form a person")
+    from generator.workflows.issuing import issue_papers, known_plan, request_papers
+
     project = project_here()
+    plan = accepted(known_plan(project, blueprint))
+    # read only now, so that a misspelt name is told at once
+    from generator.bank import part_for_plan
+    from generator.workflows.files import line_of
+    from generator.workflows.people import people_of
+    from generator.workflows.printing_papers import PaperSettings, finish_pending
+
     people = accepted(people_of(project, roster), line_of) if roster else ()
-    bank = accepted(sound_bank(project), project.read_line)
+    bank = sound_part_here(project, part_for_plan(project.bank, plan))
     settings = PaperSettings(cast("PaperSize", paper.lower()), large_print, on_screen)
-    request = accepted(
-        request_papers(bank, blueprint, seed, people=people, forms=forms or 1, settings=settings)
-    )
+    request = request_papers(plan, seed, people=people, forms=forms or 1, settings=settings)
     with records_here() as (connection, _):
         say_finished(finish_pending(project, connection))
         watched = progress("papers")

@@ -5,6 +5,7 @@ Nothing here loads the bank or the records before a command asks for them.
 
 from generator.command_line.terminal.asking import ask_first, confirmed
 from generator.command_line.terminal.clock import Day, as_of, now, today
+from generator.command_line.terminal.needed_part import sound_part_here
 from generator.command_line.terminal.open_records import issued_records, records_here
 from generator.command_line.terminal.progress_bar import progress
 from generator.command_line.terminal.project_here import project_here
@@ -28,5 +29,6 @@ __all__ = [
     "renamed",
     "say_finished",
     "shown_path",
+    "sound_part_here",
     "today",
 ]

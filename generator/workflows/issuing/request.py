@@ -4,10 +4,10 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from generator.assembly import form_labels
-from generator.bank import Bank
 from generator.diagnostics import did_you_mean
 from generator.records import Person
 from generator.workflows.printing_papers import PaperSettings
+from generator.workflows.project import Project
 from generator.workflows.refusals import Refused
 
 
@@ -36,22 +36,27 @@ class Request:
         return tuple(zip(self.labels, self.codes, strict=True))
 
 
+def known_plan(project: Project, blueprint: str) -> str | Refused:
+    """Return the name of a blueprint that the bank has a file of; no file is read for it."""
+    plans = [path.stem for path in sorted((project.bank / "blueprints").glob("*.yml"))]
+    if blueprint in plans:
+        return blueprint
+    near = did_you_mean(blueprint, plans)
+    hint = f"; {near}" if near else f". The papers are: {', '.join(plans)}"
+    return Refused(f"no paper is called '{blueprint}'{hint}", misuse=True)
+
+
 def request_papers(
-    bank: Bank,
     blueprint: str,
     seed: str,
     *,
     people: Sequence[Person] = (),
     forms: int = 1,
     settings: PaperSettings | None = None,
-) -> Request | Refused:
-    """Return the request for papers of a blueprint that the bank has.
+) -> Request:
+    """Return the request for papers of a blueprint.
 
     people  who gets a form each; where nobody is named, `forms` tells how many there are
     """
-    if blueprint not in bank.blueprints:
-        near = did_you_mean(blueprint, bank.blueprints)
-        hint = f"; {near}" if near else f". The papers are: {', '.join(sorted(bank.blueprints))}"
-        return Refused(f"no paper is called '{blueprint}'{hint}", misuse=True)
     labels = form_labels(len(people) or forms)
     return Request(blueprint, seed, labels, tuple(people), settings or PaperSettings())
