@@ -98,13 +98,13 @@ class Bank:
     unread: frozenset[str] = frozenset()
 
     def was_unread(self, group: str, name: str) -> bool:
-        """Say whether a name may belong to something that could not be read."""
+        """Return whether a name may belong to something that could not be read."""
         file = f"{group}/{name}".rpartition("/")[0]
         return f"{group}/{name}" in self.unread or f"{file}/*" in self.unread
 
     @property
     def is_partly_read(self) -> bool:
-        """Say whether anything could not be read, so that nothing can be called absent."""
+        """Return whether anything could not be read, so that nothing can be called absent."""
         return bool(self.unread)
 
     def outline_problem(self, rule: str, message: str, *path: str | int) -> Problem:

@@ -39,7 +39,7 @@ def _by_source(bank: Bank) -> dict[str, int]:
 
 
 def _standing(bank: Bank, entry: Entry[Any]) -> str:
-    """Return the weakest standing among an item's tags, so that none is counted upward."""
+    """Return the weakest status among an item's tags, so that none is counted upward."""
     tags = entry.record.source
     if any(is_from_memory(bank, tag) for tag in tags):
         return "from_memory"

@@ -4,7 +4,7 @@ from collections.abc import Collection, Iterable, Mapping, Sequence
 from dataclasses import dataclass, field
 from typing import Protocol
 
-from generator.bank.precedence import Pairs, closure
+from generator.bank.precedence import Pairs, transitive_closure
 
 
 class HazardStep(Protocol):
@@ -51,7 +51,7 @@ class StepHazards:
 class Unguarded:
     """A step that an accepted order brings before its guard, or after the guard is off.
 
-    ended    the step that takes the guard off too early, or nothing where no guard came at all
+    ended    the step that takes the guard off too early, or None where no guard came at all
     witness  the start of a shortest such order, up to the step
     """
 
@@ -83,7 +83,7 @@ def unguarded(work: StepHazards, pairs: Iterable[tuple[str, str]]) -> tuple[Ungu
     no guard is forced between the two: whatever is not forced can be moved out of the way. A step
     never guards itself. The pairs must not run in a circle.
     """
-    return unguarded_where(work, closure(pairs))
+    return unguarded_where(work, transitive_closure(pairs))
 
 
 def unguarded_where(work: StepHazards, forced: Pairs) -> tuple[Unguarded, ...]:

@@ -13,7 +13,7 @@ Plain = str | list["Plain"] | dict[str, "Plain"]
 class ScalarNode(NamedTuple):
     """A piece of text.
 
-    place   of the first character, or of the block sign for a folded text
+    place   of the first character, or of the block mark for a folded text
     inner   place of the text's own first character, after a quotation mark
     block   whether the text is folded over lines or has escapes, so that columns inside it
             mean nothing
@@ -111,12 +111,12 @@ def text_place(node: Node, column: int, *path: str | int) -> Place:
 
 
 def is_broken(node: Node, path: Path) -> bool:
-    """Say whether a part on the way to a path was already reported."""
+    """Return whether a part on the way to a path was already reported."""
     return any(isinstance(part, BrokenNode) for part in walk(node, path))
 
 
 def holds_broken(node: Node, path: Path) -> bool:
-    """Say whether a part of the value at a path was already reported."""
+    """Return whether a part of the value at a path was already reported."""
     parts = list(walk(node, path))
     return len(parts) == len(path) + 1 and _has_broken(parts[-1])
 

@@ -70,7 +70,7 @@ class PreparedItem:
 
     @property
     def is_count(self) -> bool:
-        """Say whether the answer counts whole things, such as coats."""
+        """Return whether the answer counts whole things, such as coats."""
         return self.unit.name in COUNTS
 
 
@@ -255,7 +255,7 @@ class _Preparing:
             for match in _PLACEHOLDER.finditer(text):
                 name = match[1]
                 if name not in self.item_record.given:
-                    message = f"the learner would read '{match[0]}', for nothing is drawn for it"
+                    message = f"the learner would read '{match[0]}', since nothing is drawn for it"
                     hint = did_you_mean(name, self.item_record.given)
                     self.problems.append(
                         self.entry.problem_inside(

@@ -33,7 +33,7 @@ class Refusal:
 
     rule     not-required, outside-validity, slip-in-band, slips-alike or ugly-number
     message  one sentence
-    slip     the number of the slip it is about, or nothing
+    slip     the number of the slip it is about, or None
     """
 
     rule: str

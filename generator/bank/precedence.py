@@ -6,7 +6,7 @@ from functools import cache
 Pairs = frozenset[tuple[str, str]]
 
 
-def closure(pairs: Iterable[tuple[str, str]]) -> Pairs:
+def transitive_closure(pairs: Iterable[tuple[str, str]]) -> Pairs:
     """Return every 'first before then' that follows from the pairs."""
     after: dict[str, set[str]] = {}
     for first, then in pairs:
@@ -25,8 +25,8 @@ def _all_after(first: str, after: Mapping[str, set[str]]) -> set[str]:
 
 
 def has_cycle(pairs: Iterable[tuple[str, str]]) -> bool:
-    """Say whether the pairs ask for a step to come before itself."""
-    return any(first == then for first, then in closure(pairs))
+    """Return whether the pairs ask for a step to come before itself."""
+    return any(first == then for first, then in transitive_closure(pairs))
 
 
 def without(pairs: Iterable[tuple[str, str]], dropped: Iterable[str]) -> Pairs:
@@ -38,10 +38,10 @@ def without(pairs: Iterable[tuple[str, str]], dropped: Iterable[str]) -> Pairs:
 def within(pairs: Iterable[tuple[str, str]], kept: Iterable[str]) -> Pairs:
     """Return what the pairs say about some of the steps, also through steps not shown."""
     shown = set(kept)
-    return frozenset((a, b) for a, b in closure(pairs) if a in shown and b in shown)
+    return frozenset((a, b) for a, b in transitive_closure(pairs) if a in shown and b in shown)
 
 
-def direct(pairs: Pairs) -> Pairs:
+def transitive_reduction(pairs: Pairs) -> Pairs:
     """Return the pairs from which all the others follow."""
     return frozenset(
         (a, c)
@@ -51,7 +51,7 @@ def direct(pairs: Pairs) -> Pairs:
 
 
 def is_legal(order: Sequence[str], pairs: Iterable[tuple[str, str]]) -> bool:
-    """Say whether an order keeps every pair."""
+    """Return whether an order keeps every pair."""
     spot = {step: place for place, step in enumerate(order)}
     return all(spot[a] < spot[b] for a, b in pairs if a in spot and b in spot)
 

@@ -60,7 +60,7 @@ def _problems(kind: type[Record], node: Node, errors: list[ErrorDetails]) -> Ite
 
 
 def _follows(node: Node, path: Path, error: ErrorDetails) -> bool:
-    """Say whether a complaint only follows from another one further in."""
+    """Return whether a complaint only follows from another one further in."""
     if error["type"] == "too_short":
         # entries that do not fit are not counted, and are reported themselves
         found = list(walk(node, path))[-1]
@@ -178,5 +178,5 @@ def as_mapping(node: Node) -> tuple[MappingNode | None, tuple[Problem, ...]]:
     if isinstance(node, BrokenNode):
         return None, ()
     what = "a list" if isinstance(node, ListNode) else "a piece of text"
-    message = f"names with values are expected here, and {what} stands here"
+    message = f"names with values are expected here, and {what} is here"
     return None, (Problem(node.place, "error", "wrong-shape", message),)

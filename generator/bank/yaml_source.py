@@ -50,7 +50,7 @@ def _tab_problems(text: str, path: str) -> tuple[Problem, ...]:
             Place(path, number, line.index("\t") + 1),
             "error",
             "yaml-tab",
-            "a tab stands here; YAML is laid out with spaces",
+            "there is a tab here; YAML is laid out with spaces",
             "write two spaces for each level",
         )
         for number, line in lines
@@ -60,10 +60,10 @@ def _tab_problems(text: str, path: str) -> tuple[Problem, ...]:
 
 def _character_problem(text: str, path: str, character: str) -> Problem:
     # the reader counts bytes or characters, depending on how it was built; the text does not
-    sign = chr(int(character)) if character.isdigit() else character
-    index = max(text.find(sign), 0)
+    letter = chr(int(character)) if character.isdigit() else character
+    index = max(text.find(letter), 0)
     place = Place(path, text.count("\n", 0, index) + 1, index - text.rfind("\n", 0, index))
-    message = f"the character U+{ord(sign):04X} cannot stand in a text file"
+    message = f"the character U+{ord(letter):04X} cannot be in a text file"
     return Problem(place, "error", "yaml-form", message, "take it out")
 
 
@@ -76,7 +76,7 @@ class _TooDeep(Exception):
 
     def problem(self, path: str) -> Problem:
         place = Place(path, self.mark.line + 1, self.mark.column + 1)
-        message = f"more than {MOST_LEVELS} levels stand inside each other"
+        message = f"more than {MOST_LEVELS} levels are inside each other"
         return Problem(place, "error", "yaml-form", message, "close a bracket, or indent less")
 
 
@@ -86,7 +86,7 @@ def _syntax_problem(error: yaml.MarkedYAMLError, path: str) -> Problem:
     mark = unclosed or error.problem_mark or error.context_mark
     place = Place(path, mark.line + 1, mark.column + 1) if mark else Place(path, 1, 1)
     said = " ".join(part for part in (error.context, error.problem) if part)
-    hint = "text that holds ': ' or ' #', or starts with a sign such as { or *, needs quotes"
+    hint = "text that holds ': ' or ' #', or starts with a character such as { or *, needs quotes"
     return Problem(place, "error", "yaml-form", f"the layout cannot be read: {said}", hint)
 
 
@@ -171,7 +171,7 @@ class _Reader:
             self._report(event, "yaml-anchor", "'<<' merges another mapping", _PLAINLY)
         else:
             first = keys[key.text].line
-            message = f"'{key.text}' stands here again; the first is on line {first}"
+            message = f"'{key.text}' appears again; the first is on line {first}"
             self._report(event, "repeated-key", message, "keep one of the two")
 
     def _place(self, event: Any) -> Place:

@@ -20,7 +20,7 @@ class _FriendlyErrors(LazyGroup):
         # would take as long as reading the bank
         gc.set_threshold(200_000, 10, 10)
         for stream in (sys.stdout, sys.stderr):
-            # a redirected output may be unable to write a sign such as ≈
+            # a redirected output may be unable to write a character such as ≈
             if isinstance(stream, io.TextIOWrapper):
                 stream.reconfigure(errors="backslashreplace")
         return super().main(*args, **kwargs)
@@ -88,47 +88,47 @@ _HERE = "generator.command_line"
 main.offer(
     {
         "build": (
-            f"{_HERE}.build",
+            f"{_HERE}.bank.build",
             "Check the bank, build the course into site/ and a specimen quiz with key into "
             "printed/.",
         ),
         "check": (
-            f"{_HERE}.check",
+            f"{_HERE}.bank.check",
             "Find every problem of bank and course, and count what they hold.",
         ),
         "serve": (
-            f"{_HERE}.serve",
+            f"{_HERE}.bank.serve",
             "Show the course live; edits to lessons, bank and theme reload the page.",
         ),
         "calculate": (
-            f"{_HERE}.calculate",
+            f"{_HERE}.bank.calculate",
             "Work one relation of the trade out, with its working and source.",
         ),
-        "draw": (f"{_HERE}.draw", "Draw one question and show it with its key and working."),
+        "draw": (f"{_HERE}.bank.draw", "Draw one question and show it with its key and working."),
         "issue": (
-            f"{_HERE}.issue",
+            f"{_HERE}.papers.issue",
             "Keep new papers in the records and write them with their keys into printed/.",
         ),
-        "mark": (f"{_HERE}.mark", "Mark answers and keep them with their marks."),
+        "mark": (f"{_HERE}.marking.mark", "Mark answers and keep them with their marks."),
         "correct": (
-            f"{_HERE}.correct",
+            f"{_HERE}.marking.correct",
             "Correct the key of one question of an issue after an appeal, and mark everybody "
             "again.",
         ),
         "explain": (
-            f"{_HERE}.explain",
+            f"{_HERE}.bank.explain",
             "Say what a check means, with a wrong and a right example.",
         ),
         "report": (
-            f"{_HERE}.report",
+            f"{_HERE}.marking.report",
             "Write reports on an issue that was marked, each as PDF and as a page.",
         ),
         "analyse": (
-            f"{_HERE}.analyse",
+            f"{_HERE}.marking.analyse",
             "Analyse a class's answers: how hard, how sharp and how consistent a paper was.",
         ),
         "records": (
-            f"{_HERE}.records",
+            f"{_HERE}.records.group",
             "Keep the training records: people, practice, dates, certificates.",
         ),
     }

@@ -1,4 +1,4 @@
-"""Where in the author's files something stands."""
+"""Where in the author's files something is."""
 
 from typing import NamedTuple
 

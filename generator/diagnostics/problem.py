@@ -34,5 +34,5 @@ def sorted_problems(problems: Iterable[Problem]) -> tuple[Problem, ...]:
 
 
 def has_errors(problems: Iterable[Problem]) -> bool:
-    """Say whether any problem must stop the build."""
+    """Return whether any problem must stop the build."""
     return any(problem.severity == "error" for problem in problems)

@@ -92,7 +92,7 @@ def check_comparison(
 
 
 def holds(comparison: Comparison, values: Mapping[str, Value], catalogue: Catalogue) -> bool:
-    """Say whether a comparison is true of given values; exact, so == means exactly equal.
+    """Return whether a comparison is true of given values; exact, so == means exactly equal.
 
     Raises FormulaRefused as evaluate does, and for sides that do not measure the same.
     """

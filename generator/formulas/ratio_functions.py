@@ -9,7 +9,7 @@ RATIO_FUNCTIONS = ("part", "parts_total")
 
 
 def ratio_call_problem(call: CallNode) -> FormulaProblem | None:
-    """Return the first thing wrong with the form of such a call, or nothing."""
+    """Return the first thing wrong with the form of such a call, or None."""
     wanted = 2 if call.relation == "part" else 1
     hint = "write part(parts, 1)" if wanted == 2 else "write parts_total(parts)"
     inputs = call.arguments

@@ -20,14 +20,14 @@ REFUSED: dict[type[ast.expr], str] = {
     ast.DictComp: "a formula has no loops",
     ast.GeneratorExp: "a formula has no loops",
     ast.Slice: "a formula has no slices",
-    ast.UnaryOp: "only a minus may stand in front of a part",
+    ast.UnaryOp: "only a minus may go in front of a part",
     ast.BinOp: "only + - * / and ** join the parts of a formula",
 }
 ALLOWED = "a formula has numbers, names, + - * / and ** and relations"
 
 
 def refused_at(tree: ast.expr | ast.keyword, text: str) -> int:
-    """Return where the refused sign stands in the text, from 0; else where the part starts."""
+    """Return where the refused character is in the text, from 0; else where the part starts."""
     if isinstance(tree, (ast.BinOp, ast.Compare)):
         before: ast.expr | None = tree.left
     elif isinstance(tree, ast.BoolOp):

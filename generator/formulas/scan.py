@@ -49,7 +49,7 @@ def _character_problem(text: str, index: int) -> FormulaProblem:
     message = f"the character {shown} has no place in a formula"
     hint = _HINTS.get(character, "")
     if not hint and not character.isascii():
-        hint = "type it again with the plain letters a to z, digits and signs"
+        hint = "type it again with the plain letters a to z, digits and operators"
     return FormulaProblem(message, index + 1, "formula-syntax", hint)
 
 
@@ -83,5 +83,5 @@ def _unreadable(text: str, column: int) -> FormulaProblem:
     if column <= 0 or text.rstrip(" \n")[-1:] in tuple("+-*/,"):
         column = len(text.rstrip(" \n")) + 1
     message = "the formula cannot be read from here on"
-    hint = "each bracket needs its partner, and one sign stands between two parts"
+    hint = "each bracket needs its partner, and one operator goes between two parts"
     return FormulaProblem(message, min(column, len(text) + 1), "formula-syntax", hint)

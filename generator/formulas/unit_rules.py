@@ -33,7 +33,7 @@ def raised(node: PowerNode, base: Unit) -> UnitOrProblem:
 def turned(column: int, operand: Unit) -> UnitOrProblem:
     """Return the unit of a part with its sign turned."""
     if operand.point:
-        message = "a temperature on a scale cannot have its sign turned"
+        message = "a temperature on a scale cannot be made negative"
         return _refused(message, column, _POINT_HINT)
     return operand
 

@@ -39,7 +39,7 @@ class UnitResult:
     unit: Unit
 
     def agrees_with(self, unit: Unit) -> bool:
-        """Say whether the answer can be shown in a unit."""
+        """Return whether the answer can be shown in a unit."""
         return self.unit.agrees_with(unit)
 
 

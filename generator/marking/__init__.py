@@ -1,6 +1,6 @@
 """Marking of one answer, and what a whole class's answers say about the questions.
 
-Imports assembly (the signs of a form's id), bank (precedence, rule pages), quantities and
+Imports assembly (the characters of a form's id), bank (precedence, rule pages), quantities and
 diagnostics.
 One answer: response, mark, marking (the one door), options_marking, order_marking,
 numeric_marking with typed_number, unit_words and figures.
@@ -14,11 +14,11 @@ over analysis_scores, _moments, _reliability, _decision, _options and _flags; an
 
 from generator.marking.analysis import (
     ClassAnalysis,
-    Figure,
     ItemAnalysis,
     Key,
     ResponseTable,
     Scores,
+    Statistic,
     analyse,
     analysis_as_plain,
     key_disagreements,
@@ -38,12 +38,12 @@ from generator.marking.answers import (
     Ordered,
     Response,
     Typed,
+    count_significant_digits,
     mark_as_plain,
     mark_form,
     mark_response,
     response_as_plain,
     response_from_plain,
-    significant_figures,
 )
 from generator.marking.tables import ISSUED_RULES, TABLE_RULES, answer_table, spreadsheet_safe
 
@@ -53,7 +53,7 @@ __all__ = [
     "CannotMark",
     "Chosen",
     "ClassAnalysis",
-    "Figure",
+    "Statistic",
     "FormMark",
     "ISSUED_RULES",
     "Illegible",
@@ -79,6 +79,6 @@ __all__ = [
     "response_as_plain",
     "response_from_plain",
     "right_or_wrong_scores",
-    "significant_figures",
+    "count_significant_digits",
     "spreadsheet_safe",
 ]

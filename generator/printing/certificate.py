@@ -4,7 +4,7 @@ from collections.abc import Mapping
 from pathlib import Path
 from typing import Any
 
-from generator.printing.paper import PaperSize, sheet_of_paper
+from generator.printing.paper import PaperSize, page_setup
 from generator.printing.typesetter import typeset
 
 TOPICS_FROM = (
@@ -30,7 +30,7 @@ def certificate(
     content  the plain JSON of the certificate as the records froze it
     Raises PrintingRefused when it cannot be set.
     """
-    shown = certificate_content(number, content) | sheet_of_paper(paper, large_print)
+    shown = certificate_content(number, content) | page_setup(paper, large_print)
     return typeset("certificate", shown, fonts=fonts)
 
 

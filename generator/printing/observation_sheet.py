@@ -5,10 +5,10 @@ from pathlib import Path
 from typing import Any
 
 from generator.bank.models import Procedure
-from generator.printing.content import block_nodes, inline_nodes, listed
-from generator.printing.paper import PaperSize, sheet_of_paper
+from generator.printing.paper import PaperSize, page_setup
 from generator.printing.typesetter import typeset
 from generator.records.practice import sheet_steps
+from generator.wording import listed, typst_of_line, typst_of_text
 
 STARRED = (
     "Tick one box a step, and only for what you saw yourself. A star marks a step whose place in "
@@ -44,7 +44,7 @@ def observation_sheet(
     Raises PrintingRefused when it cannot be set.
     """
     content = observation_sheet_content(name, procedure, edition, hazards, worn)
-    return typeset("observation_sheet", content | sheet_of_paper(paper, large_print), fonts=fonts)
+    return typeset("observation_sheet", content | page_setup(paper, large_print), fonts=fonts)
 
 
 def observation_sheet_content(
@@ -63,15 +63,15 @@ def observation_sheet_content(
         "foot": [f"Sheet {name}", "Observation"],
         "rule": STARRED if any(step.critical for step in steps) else NO_STAR,
         "cautions": [
-            block_nodes(text) for text in (*_in_words(hazards, worn), *procedure.cautions)
+            typst_of_text(text) for text in (*_in_words(hazards, worn), *procedure.cautions)
         ],
         "steps": [
-            {"step": step.step, "action": inline_nodes(step.action)}
+            {"step": step.step, "action": typst_of_line(step.action)}
             | {"star": step.critical, "optional": step.optional}
             for step in steps
         ],
-        "holds": [inline_nodes(text) for text in procedure.throughout],
-        "never": [inline_nodes(text) for text in procedure.never],
+        "holds": [typst_of_line(text) for text in procedure.throughout],
+        "never": [typst_of_line(text) for text in procedure.never],
         "says": SAYS,
     }
 

@@ -4,9 +4,9 @@ from collections.abc import Mapping
 from pathlib import Path
 from typing import Any
 
-from generator.printing.content import inline_nodes
-from generator.printing.paper import PaperSize, sheet_of_paper
+from generator.printing.paper import PaperSize, page_setup
 from generator.printing.typesetter import typeset
+from generator.wording import typst_of_line
 
 # texts of the bank, which may hold light markup
 MARKED_UP = frozenset(("text", "took", "stem"))
@@ -20,7 +20,7 @@ def report(
     content  the plain JSON of a report as `generator.reports` gives it
     Raises PrintingRefused when it cannot be set.
     """
-    shown = _with_nodes(dict(content)) | sheet_of_paper(paper, large_print)
+    shown = _with_nodes(dict(content)) | page_setup(paper, large_print)
     return typeset(f"report_{content['kind']}", shown, fonts=fonts)
 
 
@@ -29,4 +29,4 @@ def _with_nodes(value: Any, name: str = "") -> Any:
         return {key: _with_nodes(inner, key) for key, inner in value.items()}
     if isinstance(value, list | tuple):
         return [_with_nodes(inner, name) for inner in value]
-    return inline_nodes(value) if name in MARKED_UP and isinstance(value, str) else value
+    return typst_of_line(value) if name in MARKED_UP and isinstance(value, str) else value

@@ -28,8 +28,8 @@ class PrintingRefused(ValueError):
     """A paper cannot be printed; the message says why and what to change."""
 
 
-class SignWithoutFont(PrintingRefused):
-    """A sign of the text is in no font."""
+class CharacterWithoutFont(PrintingRefused):
+    """A character of the text is in no font."""
 
 
 def typeset(template: str, content: Mapping[str, Any], *, fonts: Path) -> bytes:
@@ -57,14 +57,14 @@ def typeset(template: str, content: Mapping[str, Any], *, fonts: Path) -> bytes:
     return made
 
 
-def has_signs(text: str, *, fonts: Path) -> bool:
-    """Say whether the typefaces of the papers have every sign of a text.
+def has_characters(text: str, *, fonts: Path) -> bool:
+    """Return whether the typefaces of the papers have every character of a text.
 
     Raises PrintingRefused when a font is missing.
     """
     try:
-        typeset("signs", {"text": text, "corner": "signs"}, fonts=fonts)
-    except SignWithoutFont:
+        typeset("characters", {"text": text, "corner": "characters"}, fonts=fonts)
+    except CharacterWithoutFont:
         return False
     return True
 
@@ -86,12 +86,12 @@ def _refusal(template: str, content: Mapping[str, Any], reason: str) -> Printing
     return PrintingRefused(f"Cannot print the {_document(template, content)}: {reason}.")
 
 
-def _without_font(template: str, content: Mapping[str, Any], reason: str) -> SignWithoutFont:
+def _without_font(template: str, content: Mapping[str, Any], reason: str) -> CharacterWithoutFont:
     named = re.search(r'text `?"(.+?)"`? could not', reason, re.DOTALL)
-    signs = named[1] if named else "a sign of the text"
-    return SignWithoutFont(
+    characters = named[1] if named else "a character of the text"
+    return CharacterWithoutFont(
         f"Cannot print the {_document(template, content)}: no typeface of the papers has "
-        f"'{signs}'; write it in Latin, Greek or Cyrillic letters."
+        f"'{characters}'; write it in Latin, Greek or Cyrillic letters."
     )
 
 

@@ -13,14 +13,14 @@ Limit = Literal["none", "maximum", "minimum"]
 class Band:
     """The accepted numbers; both ends pass.
 
-    low, high  exact, in the answer's unit; nothing means no bound on that side
+    low, high  exact, in the answer's unit; None means no bound on that side
     """
 
     low: Fraction | None
     high: Fraction | None
 
     def holds(self, value: Fraction) -> bool:
-        """Say whether a value passes."""
+        """Return whether a value passes."""
         above = self.low is None or value >= self.low
         below = self.high is None or value <= self.high
         return above and below

@@ -25,5 +25,5 @@ def round_to_step(value: Fraction, step: Fraction, direction: Direction) -> Frac
 
 
 def is_tie(value: Fraction, step: Fraction) -> bool:
-    """Say whether a value lies exactly midway between two whole numbers of steps."""
+    """Return whether a value lies exactly midway between two whole numbers of steps."""
     return (value / step) % 1 == Fraction(1, 2)

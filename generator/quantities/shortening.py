@@ -10,7 +10,7 @@ MOST_PLACES = 12
 
 
 def is_short(value: Fraction) -> bool:
-    """Say whether a number ends within four decimals, so that it is shown exactly."""
+    """Return whether a number ends within four decimals, so that it is shown exactly."""
     return (value * 10_000).denominator == 1
 
 

@@ -32,7 +32,7 @@ class Unit:
     singular: str = ""
 
     def agrees_with(self, other: "Unit") -> bool:
-        """Say whether numbers in both units measure the same kind of thing."""
+        """Return whether numbers in both units measure the same kind of thing."""
         return self.dimension == other.dimension and self.point == other.point
 
     @property
@@ -52,7 +52,7 @@ class UnknownUnit(ValueError):
     """A unit name that is not in the list.
 
     name        the name that was asked for
-    suggestion  the nearest known name, or nothing
+    suggestion  the nearest known name, or None
     """
 
     def __init__(self, name: str) -> None:

@@ -1,21 +1,23 @@
-"""From items and records to solved questions: drawing, deriving, working, plain data.
+"""From items and records to solved questions: drawing, deriving, working.
 
 Imports bank and what lies below it. Files: stream (repeatable chance), question (the records),
 numeric and working, ordering, lettering, from_procedure, from_fault, from_table, pool (all that can
-be asked), versions, study (what the site shows), sources, cautions, plain (the JSON form).
+be asked), versions, study (what the site shows), sources, cautions.
 """
 
 from generator.questions.cautions import hazard_cautions
 from generator.questions.drawing import NothingToDraw, SeededRandom
-from generator.questions.plain import Plain, as_plain
 from generator.questions.pool import Askable, askable_named, askables
 from generator.questions.question import (
-    MINUTES,
     ChoiceKey,
+    Exhibit,
     MatchKey,
     NumericKey,
     OrderKey,
     Question,
+    ShownCritical,
+    ShownOption,
+    SolvedSlip,
     WrittenKey,
 )
 from generator.questions.study import study_questions
@@ -25,16 +27,17 @@ from generator.questions.wording import lower_start
 __all__ = [
     "Askable",
     "ChoiceKey",
-    "MINUTES",
+    "Exhibit",
     "MatchKey",
     "NothingToDraw",
     "NumericKey",
     "OrderKey",
-    "Plain",
     "Question",
     "SeededRandom",
+    "ShownCritical",
+    "ShownOption",
+    "SolvedSlip",
     "WrittenKey",
-    "as_plain",
     "askable_named",
     "askables",
     "hazard_cautions",

@@ -6,8 +6,10 @@ from typing import cast
 
 from generator.bank import Bank, Entry, objective_of
 from generator.bank.models import (
+    ITEM_KINDS,
     ChoiceItem,
     Item,
+    Kind,
     MatchItem,
     MultipleResponseItem,
     NumericItem,
@@ -29,7 +31,7 @@ from generator.questions.drawing import (
     prepared,
     scored_item,
 )
-from generator.questions.question import MINUTES, Exhibit, Key, Question, WrittenKey
+from generator.questions.question import Exhibit, Key, Question, WrittenKey
 from generator.questions.sources import place_title, shown_critical, shown_sources
 from generator.questions.wording import with_articles
 from generator.questions.worn import worn_words
@@ -63,7 +65,6 @@ def question_of_item(bank: Bank, entry: Entry[Item], form: str, taken: Taken = (
         cautions=item_cautions(bank, item),
         hands_on=item.hands_on,
         exhibit=Exhibit(item.sheet.title, (), item.sheet.rows) if item.sheet else None,
-        minutes=MINUTES[kind],
         critical=shown_critical(bank, item.critical),
         place=place_title(bank, item.place or ""),
     )
@@ -72,9 +73,12 @@ def question_of_item(bank: Bank, entry: Entry[Item], form: str, taken: Taken = (
     return replace(question, key=_key(item, stream))
 
 
-def kind_of(item: Item) -> str:
+def kind_of(item: Item) -> Kind:
     """Return the item's kind as its author wrote it."""
-    return str(getattr(item, "kind", ""))
+    for kind, model in ITEM_KINDS.items():
+        if isinstance(item, model):
+            return kind
+    raise TypeError(f"no key can be made for {type(item).__name__}")
 
 
 def _key(item: Item, stream: SeededRandom) -> Key:

@@ -6,7 +6,7 @@ from functools import partial
 from math import prod
 
 from generator.bank import Bank, Entry, module_of, objective_of
-from generator.bank.models import Item, NumericItem
+from generator.bank.models import Item, Kind, NumericItem
 from generator.questions.derived import RecordQuestion, record_questions
 from generator.questions.item_questions import Taken, kind_of, question_of_item
 from generator.questions.question import Question
@@ -19,7 +19,7 @@ Make = Callable[[str, Taken], Question | None]
 class Askable:
     """Something that can be asked.
 
-    record      what stands behind it; two questions of one record never share a paper
+    record      the record it was made from; two questions of one record never share a paper
     make        gives the question for a form's label and the draws already given away
     variants    how many sets of values its grids hold, at most; 1 where nothing is drawn
     apart_from  items that never share a paper with it
@@ -32,7 +32,7 @@ class Askable:
 
     name: str
     record: str
-    kind: str
+    kind: Kind
     objective: str
     use: str
     safety: bool
@@ -58,7 +58,7 @@ class Askable:
 
     @property
     def is_derived(self) -> bool:
-        """Say whether a record gave the question, rather than an author writing it."""
+        """Return whether a record gave the question, rather than an author writing it."""
         return self.name != self.record
 
 

@@ -4,17 +4,10 @@ from dataclasses import dataclass
 from fractions import Fraction
 from typing import Literal
 
+from generator.bank.models import Kind
 from generator.quantities import Band, Unit
 
 LETTERS = "ABCDEFGHIJKLMNOPQRSTUVWXYZ"
-MINUTES = {
-    "numeric": Fraction(5, 2),
-    "choice": Fraction(1),
-    "multiple_response": Fraction(3, 2),
-    "order": Fraction(2),
-    "match": Fraction(2),
-    "written": Fraction(4),
-}
 
 
 @dataclass(frozen=True, slots=True)
@@ -136,7 +129,7 @@ Key = NumericKey | ChoiceKey | OrderKey | MatchKey | WrittenKey
 class Derived:
     """A question that a record gives, before sources and cautions are put to it."""
 
-    kind: str
+    kind: Kind
     level: str
     stem: str
     key: Key
@@ -168,12 +161,11 @@ class Question:
     hands_on  whether answering means touching the thing itself, so that the cautions stand
               beside the question; otherwise they come with the feedback, where they tell no key
     draw      the values drawn, as text, for the record of what was asked
-    minutes   expected time
     place     title of the place whose rule is asked, or empty
     """
 
     name: str
-    kind: str
+    kind: Kind
     objective: str
     level: str
     use: str
@@ -185,12 +177,11 @@ class Question:
     hands_on: bool = False
     exhibit: Exhibit | None = None
     draw: tuple[tuple[str, str], ...] = ()
-    minutes: Fraction = Fraction(1)
     critical: ShownCritical | None = None
     place: str = ""
 
     @property
     def caution(self) -> str | None:
-        """Return what stands beside the question before it is answered, or nothing."""
+        """Return the text shown beside the question before it is answered, or None."""
         words = " ".join(caution.text for caution in self.cautions)
         return words if self.hands_on and words else None

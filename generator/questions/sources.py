@@ -32,7 +32,7 @@ def shown_source(sources: Mapping[str, Entry[Source]], tag: SourceTag) -> ShownS
 
 
 def shown_critical(bank: Bank, critical: Critical | None) -> ShownCritical | None:
-    """Return the hazard behind a critical question as a reader sees it."""
+    """Return the hazard of a critical question as a reader sees it."""
     if critical is None:
         return None
     entry = bank.hazards.get(critical.hazard)
@@ -42,6 +42,6 @@ def shown_critical(bank: Bank, critical: Critical | None) -> ShownCritical | Non
 
 
 def place_title(bank: Bank, place: str) -> str:
-    """Return the title of a place whose rule is asked, or nothing."""
+    """Return the title of a place whose rule is asked, or an empty text."""
     entry = bank.places.get(place)
     return entry.record.title if entry else place

@@ -7,9 +7,9 @@ from collections.abc import Mapping, Sequence
 from functools import lru_cache
 from itertools import combinations
 
-from generator.bank import StepHazards, closure
+from generator.bank import StepHazards, transitive_closure
+from generator.bank.checks import MOST_ORDERS
 
-MOST_ORDERS = 24
 FEWEST_STEPS = 4
 MOST_STEPS = 6
 
@@ -44,7 +44,7 @@ class _Work:
         spot = {name: place for place, name in enumerate(names)}
         self.before = [0] * len(names)
         self.after = [0] * len(names)
-        for first, then in closure(pairs):
+        for first, then in transitive_closure(pairs):
             if first in spot and then in spot:
                 self.before[spot[then]] |= 1 << spot[first]
                 self.after[spot[first]] |= 1 << spot[then]

@@ -77,8 +77,8 @@ def stem(word: str) -> str:
 
 
 def is_number(word: str) -> bool:
-    """Say whether a word is a number, with or without its unit."""
-    return any(sign.isdigit() for sign in word)
+    """Return whether a word is a number, with or without its unit."""
+    return any(letter.isdigit() for letter in word)
 
 
 def weights(texts: Iterable[frozenset[str]]) -> Mapping[str, float]:

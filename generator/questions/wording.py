@@ -17,7 +17,7 @@ def content_words(text: str) -> frozenset[str]:
 
 
 def lower_start(text: str) -> str:
-    """Return a sentence as it stands inside another: no full stop, a small first letter."""
+    """Return a sentence as it reads inside another: no full stop, a small first letter."""
     plain = text.rstrip(".")
     keep = len(plain) > 1 and (plain[1].isupper() or plain[1].isdigit())
     return plain if keep else plain[:1].lower() + plain[1:]
@@ -29,7 +29,7 @@ def sentence(text: str) -> str:
 
 
 def with_articles(text: str) -> str:
-    """Return a text in which 'a' or 'an' fits the number behind it, as it is read aloud."""
+    """Return a text in which 'a' or 'an' fits the number after it, as it is read aloud."""
     # a capital in the middle of a sentence is a letter of its own
     return re.sub(r"(\ba|(?:^|(?<=[.!?:] ))A)n? (?=([0-9]+))", _article, text)
 

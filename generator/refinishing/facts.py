@@ -72,7 +72,7 @@ def facts_of(function: Callable[..., Any]) -> RelationFacts:
 
 
 def is_marked(value: object) -> bool:
-    """Say whether a value is a function marked as a relation."""
+    """Return whether a value is a function marked as a relation."""
     return inspect.isfunction(value) and hasattr(value, _ATTRIBUTE)
 
 

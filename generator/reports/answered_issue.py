@@ -2,11 +2,12 @@
 
 from dataclasses import dataclass
 
+from generator.issued import IssuedForm, pass_marks
 from generator.marking.answers import corrected_form
 from generator.records import Records, RecordsRefused
 from generator.records.issues import Issue, issue_of, voided_words
 from generator.records.sittings import Sitting, changes_of, sittings_of
-from generator.reports.answered_papers import Answer, Plain, SatPaper, pass_marks
+from generator.reports.answered_papers import Answer, SatPaper
 
 
 @dataclass(frozen=True, slots=True)
@@ -42,7 +43,7 @@ def sat_issue(connection: Records, number: int) -> SatIssue:
     )
 
 
-def _paper(issue: Issue, form: Plain, sitting: Sitting) -> SatPaper:
+def _paper(issue: Issue, form: IssuedForm, sitting: Sitting) -> SatPaper:
     marked = sitting.marked
     return SatPaper(
         issue=issue.number,

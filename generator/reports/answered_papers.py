@@ -1,13 +1,12 @@
-"""Papers that were sat: the answers, the marks that stand and the questions they belong to."""
+"""Papers that were sat: the answers, the marks that count and the questions they belong to."""
 
 from collections.abc import Mapping
 from dataclasses import dataclass
 from fractions import Fraction
 from typing import Any
 
+from generator.issued import IssuedQuestion, objective_name
 from generator.records.sittings import KeptMark
-
-Plain = Mapping[str, Any]
 
 
 @dataclass(frozen=True, slots=True)
@@ -15,7 +14,7 @@ class Answer:
     """One question of a paper with its answer and mark.
 
     marks     what the question is worth
-    question  its plain JSON, with the key as corrected
+    question  with the key as corrected
     response  plain JSON of the answer; empty where none was entered
     left_out  taken out of the marks by a correction
     """
@@ -23,31 +22,31 @@ class Answer:
     number: int
     marks: int
     must_pass: bool
-    question: Plain
-    response: Plain
+    question: IssuedQuestion
+    response: Mapping[str, Any]
     mark: KeptMark
     left_out: bool = False
 
     @property
     def waits(self) -> bool:
-        """Say whether a person must still look before the mark stands."""
+        """Return whether a person must still look before the mark stands."""
         return self.mark.status == "illegible"
 
     @property
     def lost(self) -> bool:
-        """Say whether the answer is known not to be fully right."""
+        """Return whether the answer is known not to be fully right."""
         return not self.waits and self.mark.share < 1
 
     @property
     def objective(self) -> str:
         """Return 'module/objective' that the question asks."""
-        name = str(self.question["objective"])
-        return name if "/" in name else f"{self.question['module']}/{name}"
+        return objective_name(self.question)
 
     @property
     def hazard(self) -> str:
         """Return the hazard that makes the question critical, in words; older issues name none."""
-        return str((self.question.get("critical") or {}).get("title", ""))
+        critical = self.question.get("critical")
+        return critical["title"] if critical else ""
 
     @property
     def module(self) -> str:
@@ -61,7 +60,7 @@ class SatPaper:
 
     person   code, or empty
     sat      when the answers were entered, as text
-    verdict  a key of `records.marked.VERDICT_WORDS`
+    verdict  a key of `wording.VERDICT_WORDS`
     answers  every question, in order, those left out among them
     """
 
@@ -94,13 +93,3 @@ class SatPaper:
     def gate_missed(self) -> tuple[Answer, ...]:
         """Return the must-pass questions that are not fully right."""
         return tuple(answer for answer in self.gate if answer.lost)
-
-
-def pass_marks(form: Plain, most: int) -> int:
-    """Return the marks from which a form is passed; fewer where questions were left out.
-
-    most  marks of the questions that count
-    """
-    if most == form["marks"]:
-        return int(form["pass_marks"])
-    return -(-most * int(form["pass_percent"]) // 100)

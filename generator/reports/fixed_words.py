@@ -1,4 +1,4 @@
-"""Sentences that every report carries as they stand: what marks do not say about a person."""
+"""Sentences that every report carries word for word: what marks do not say about a person."""
 
 NOT_SAID_PERSON = (
     "This page says what was answered on one paper. It does not say that a person is fit to work "

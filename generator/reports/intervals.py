@@ -10,8 +10,8 @@ from fractions import Fraction
 from typing import Literal
 
 from generator.assembly.forms import ONE_SIDED_95, TWO_SIDED_95, effective_number, wilson_interval
-from generator.quantities import NO_BREAK_SPACE, number_text, round_to_step
 from generator.reports.answered_papers import Answer
+from generator.wording import percent
 
 Standing = Literal["shown", "not yet", "more answers needed", "too few questions to say"]
 FEWEST = 10
@@ -80,14 +80,3 @@ def share_of_answers(answers: Iterable[Answer]) -> Share | None:
     if not shares:
         return None
     return Share(sum(shares, Fraction(0)) / len(shares), Fraction(len(shares)))
-
-
-def percent(share: Fraction | float) -> str:
-    """Write a share as a whole percent, half up, that does not break over a line."""
-    whole = round_to_step(Fraction(share) * 100, Fraction(1), "half")
-    return f"{number_text(whole)}{NO_BREAK_SPACE}%"
-
-
-def marks_text(points: Fraction) -> str:
-    """Write marks with one decimal where they are not whole, half up."""
-    return number_text(round_to_step(points, Fraction(1, 10), "half"))

@@ -1,12 +1,10 @@
 """The result of a paper in sentences: must-pass questions first, then marks with their interval."""
 
-from collections.abc import Sequence
-
 from generator.questions import lower_start
-from generator.records.sittings import VERDICT_WORDS
 from generator.reports.answered_papers import Answer, SatPaper
 from generator.reports.course_names import CourseNames
-from generator.reports.intervals import FEWEST, Standing, marks_text, percent, share_of_marks
+from generator.reports.intervals import FEWEST, Standing, share_of_marks
+from generator.wording import VERDICT_WORDS, counted, listed, percent, points_of_marks
 
 # what a shop does between shown and not shown; common practice
 GREY_ZONE = (
@@ -30,7 +28,7 @@ def gate_sentences(paper: SatPaper, names: CourseNames) -> list[str]:
         for answer in waiting
     ]
     if not said:
-        numbers = _listed([str(answer.number) for answer in gate])
+        numbers = listed([str(answer.number) for answer in gate])
         whole = f"All {len(gate)} must-pass questions are right"
         one = "The must-pass question is right"
         said = [f"{one if len(gate) == 1 else whole}: {numbers}."]
@@ -50,7 +48,7 @@ def marks_sentences(paper: SatPaper) -> list[str]:
     share = share_of_marks(paper.counted)
     if share is None:
         return ["No question of this paper counts."]
-    gained = f"{marks_text(paper.points)} of {paper.most} marks, {percent(share.share)}"
+    gained = f"{points_of_marks(paper.points, paper.most)}, {percent(share.share)}"
     needed = f"{gained}. It takes {paper.pass_marks} to pass."
     if any(answer.waits for answer in paper.counted):
         return [needed, "Some answers still wait for a person, so the marks may rise."]
@@ -58,7 +56,7 @@ def marks_sentences(paper: SatPaper) -> list[str]:
     asked = len(paper.counted)
     return [
         needed,
-        f"From {asked} question{'s' * (asked != 1)}, your knowledge of the subject lies between "
+        f"From {counted(asked, 'question')}, your knowledge of the subject lies between "
         f"about {percent(low)} and {percent(high)}.",
         _standing(share.standing(paper.pass_percent), paper),
     ]
@@ -73,7 +71,7 @@ def verdict_sentence(paper: SatPaper) -> str:
 
 
 def too_few_marks(paper: SatPaper) -> bool:
-    """Say whether the marks alone would not have been enough."""
+    """Return whether the marks alone would not have been enough."""
     return paper.points < paper.pass_marks
 
 
@@ -86,7 +84,3 @@ def _standing(standing: Standing, paper: SatPaper) -> str:
     if standing == "more answers needed":
         return f"The paper alone cannot tell {standard}, or that it is not. {GREY_ZONE}"
     return f"With fewer than {FEWEST} questions the paper cannot say {standard}."
-
-
-def _listed(words: Sequence[str]) -> str:
-    return " and ".join([", ".join(words[:-1])] * bool(words[1:]) + list(words[-1:]))

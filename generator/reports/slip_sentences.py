@@ -1,12 +1,13 @@
 """What went wrong on a paper and why, as sentences that do not give the key away.
 
-A letter, a step or a number of the key never stands in a sentence: the paper may be used again.
+A letter, a step or a number of the key is never in a sentence: the paper may be used again.
 """
 
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from typing import Any
 
+from generator.issued import ByKind, asked_unit, options_of
 from generator.reports.answered_papers import Answer
 
 ABOUT_OPTION, ABOUT_MISSED, ABOUT_POINT = "option", "missed", "point"
@@ -31,20 +32,20 @@ _KIND_OF = {
     "match": "match",
     "point": "point",
 }
-_KIND_OF_QUESTION = {
-    "choice": "option",
-    "multiple_response": "missed",
-    "numeric": "slip",
-    "order": "order",
-    "match": "match",
-    "written": "point",
-}
+_KIND_OF_QUESTION = ByKind(
+    numeric="slip",
+    choice="option",
+    multiple_response="missed",
+    order="order",
+    match="match",
+    written="point",
+)
 NO_KNOWN_SLIP = "No known slip leads to this number. Work it again, step by step."
 NO_REASON = "Go through this one with your trainer."
 NO_POINT = "None of the points that were asked for was there."
 MISSED_ALL = "At least as many wrong options were taken as right ones."
 LEFT_OUT_STEP = "A step was left out."
-STEP_TWICE = "A step is there more than once."
+STEP_TWICE = "A step appears more than once."
 
 
 @dataclass(frozen=True, slots=True)
@@ -101,7 +102,7 @@ def _said(answer: Answer) -> Iterator[Slip]:
     nothing_right = answer.mark.share == 0
     for finding in findings:
         about, text = str(finding["about"]), str(finding["text"])
-        kind = _KIND_OF.get(about, _KIND_OF_QUESTION[answer.question["kind"]])
+        kind = _KIND_OF.get(about, _KIND_OF_QUESTION.of(answer.question["kind"]))
         if about == ABOUT_POINT and nothing_right:
             yield Slip(kind, NO_POINT)
         elif about == ABOUT_MISSED and nothing_right:
@@ -117,13 +118,12 @@ def _said(answer: Answer) -> Iterator[Slip]:
 
 
 def _nothing_known(answer: Answer) -> Slip:
-    kind = _KIND_OF_QUESTION[answer.question["kind"]]
+    kind = _KIND_OF_QUESTION.of(answer.question["kind"])
     return Slip(kind, NO_KNOWN_SLIP if kind == "slip" else NO_REASON, _written_number(answer))
 
 
 def _option_text(answer: Answer, letter: str) -> str:
-    options = answer.question["key"].get("options", ())
-    return next((str(o["text"]) for o in options if o["letter"] == letter), "")
+    return next((o["text"] for o in options_of(answer.question) if o["letter"] == letter), "")
 
 
 def _written_number(answer: Answer) -> str:
@@ -146,5 +146,5 @@ def worth_knowing(answers: Iterable[Answer]) -> tuple[tuple[int, str], ...]:
 
 def _is_worth_saying(note: Mapping[str, Any], answer: Answer) -> bool:
     if note["about"] == "unit":
-        return bool(note["place"] != answer.question["key"].get("unit_symbol"))
+        return bool(note["place"] != asked_unit(answer.question))
     return bool(note["about"] == "figures")

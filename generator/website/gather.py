@@ -6,6 +6,7 @@ from typing import Any
 
 from generator.bank import Bank, Entry, load_bank, table_rows
 from generator.diagnostics import Problem
+from generator.issued import issued_question
 from generator.questions import study_questions
 from generator.website.context import Course, Variants
 from generator.website.questions import relations_of_items
@@ -17,7 +18,7 @@ def read_course(bank_folder: Path, lessons: Path) -> tuple[Course | None, tuple[
     if bank is None:
         return None, problems
     questions = {
-        module: tuple(tuple(variants) for variants in asked)
+        module: tuple(tuple(map(issued_question, variants)) for variants in asked)
         for module, asked in study_questions(bank).items()
     }
     return course_from(bank, questions, lessons / "figures"), problems

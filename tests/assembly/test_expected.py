@@ -8,19 +8,19 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from generator.assembly.forms.expected import PRIOR_ANSWERS, Facility, expected_share, prior_share
-from generator.questions.question import MINUTES
+from generator.issued import KINDS
 
 LEVELS = ("recall", "apply", "diagnose")
 
 
 def test_every_kind_and_level_has_a_prior_and_harder_levels_expect_less():
-    for kind in MINUTES:
+    for kind in KINDS:
         shares = [prior_share(kind, level) for level in LEVELS]
         assert all(0 < share < 1 for share in shares)
         assert shares == sorted(shares, reverse=True)
 
 
-@pytest.mark.parametrize(("kind", "level"), list(product(MINUTES, LEVELS)))
+@pytest.mark.parametrize(("kind", "level"), list(product(KINDS, LEVELS)))
 def test_without_answers_the_prior_stands(kind, level):
     assert expected_share(kind, level, None) == prior_share(kind, level)
 

@@ -169,7 +169,7 @@ def test_what_the_reader_reported_is_not_reported_again(kind: type[Record], text
 
 
 @pytest.mark.parametrize(
-    ("text", "what"), [("[a]", "a list stands here"), ("word", "a piece of text stands here")]
+    ("text", "what"), [("[a]", "a list is here"), ("word", "a piece of text is here")]
 )
 def test_a_file_that_holds_no_names_says_what_it_holds(text: str, what: str) -> None:
     node, _ = read_yaml(text, "a.yml")

@@ -141,7 +141,7 @@ def test_a_repeated_name_says_where_the_first_stands_and_keeps_its_value() -> No
     node, (problem,) = read_yaml("a: 1\n\na: 3\n", "a.yml")
     assert node is not None
     assert to_plain(node) == {"a": "1"}
-    assert problem.message == "'a' stands here again; the first is on line 1"
+    assert problem.message == "'a' appears again; the first is on line 1"
 
 
 def test_a_tag_is_named_as_the_author_typed_it() -> None:

@@ -13,7 +13,8 @@ ROOT = Path(__file__).parents[2]
 sys.path.insert(0, str(ROOT))
 
 from generator.bank import load_bank  # noqa: E402
-from generator.questions import Askable, as_plain, askables  # noqa: E402
+from generator.issued import issued_question  # noqa: E402
+from generator.questions import Askable, askables  # noqa: E402
 
 QUESTIONS = 1000
 ROUNDS = 5
@@ -35,7 +36,7 @@ def seconds(asked: list[Askable], label: str) -> float:
         question = askable.make(f"{label}|{number}", ())
         if question is None:
             raise SystemExit(f"{askable.name} gave no question")
-        as_plain(question)
+        issued_question(question)
     return time.perf_counter() - start
 
 

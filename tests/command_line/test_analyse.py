@@ -21,7 +21,7 @@ def analysed(folder: Path, answers: str | Path, key: str = KEY, *options: str) -
     if isinstance(answers, str):
         (folder / "answers.csv").write_text(answers, "utf-8")
         answers = folder / "answers.csv"
-    return run(folder, "analyse", str(answers), "--key", str(folder / "key.csv"), *options)
+    return run(folder, "analyse", str(answers), "--key-file", str(folder / "key.csv"), *options)
 
 
 def as_table(rows: Sequence[tuple[str, ...]], items: int) -> str:
@@ -101,7 +101,7 @@ def test_problems_are_shown_at_their_place_and_give_exit_code_1(tmp_path: Path) 
     assert "answers.csv:3:1: error: this row has 2 cells, the header has 3 [ragged-row]" in (
         result.stderr
     )
-    assert "person 'Apprentice 01' is there already, in line 2 [repeated-person]" in result.stderr
+    assert "person 'Apprentice 01' already appears in line 2 [repeated-person]" in result.stderr
 
 
 def test_an_unknown_item_of_the_key_gets_a_hint(tmp_path: Path) -> None:

@@ -62,7 +62,7 @@ def as_table(root: Path) -> tuple[str, ...]:
     csv.writer(text).writerows([["person", *ITEMS], *rows])
     (root / "answers.csv").write_text(text.getvalue(), "utf-8")
     (root / "key.csv").write_text("item,key\n" + "".join(f"{i},B\n" for i in ITEMS), "utf-8")
-    return "answers.csv", "--key", "key.csv"
+    return "answers.csv", "--key-file", "key.csv"
 
 
 def test_one_form_in_the_records_gives_the_figures_of_its_table(shop: Path) -> None:
@@ -100,7 +100,7 @@ def test_the_documented_names_are_there(shop: Path) -> None:
 def test_forms_that_differ_say_what_they_have_in_common(shop: Path) -> None:
     found = in_json(shop, "--issue", "2")
     assert (found["one_form"], found["common"], found["alpha"]) == (False, [ITEMS[1]], None)
-    assert found["reasons"]["alpha"] == "forms differ: 1 question stands on every form"
+    assert found["reasons"]["alpha"] == "forms differ: 1 question is on every form"
     text = run(shop, "analyse", "--issue", "2").stdout
     assert "People: 4   Items: 3, on forms that differ" in text
     assert "Everybody met 1 of the items" in text
@@ -159,10 +159,10 @@ def test_what_cannot_be_analysed_is_refused_in_a_sentence(shop: Path) -> None:
 @pytest.mark.parametrize(
     ("arguments", "says"),
     [
-        ((), "give a table of RESPONSES with --key, or issues with --issue or --blueprint"),
-        (("answers.csv", "--issue", "1"), "give a table of RESPONSES with --key, or issues"),
-        (("answers.csv",), "a table of RESPONSES needs --key with the right answers"),
-        (("--issue", "1", "--key", "key.csv"), "--key goes with RESPONSES"),
+        ((), "give a table of RESPONSES with --key-file, or issues with --issue or --blueprint"),
+        (("answers.csv", "--issue", "1"), "give a table of RESPONSES with --key-file, or issues"),
+        (("answers.csv",), "a table of RESPONSES needs --key-file with the right answers"),
+        (("--issue", "1", "--key-file", "key.csv"), "--key-file goes with RESPONSES"),
         (("--issue", "0"), "is not in the range"),
         (("--issue", "1", "--cut", "5"), "the cut 5 is above the 4 marks there are"),
         (("--issue", "2", "--cut", "1"), "a cut needs one form for everybody"),

@@ -82,7 +82,9 @@ def sat(shop: Path) -> None:
 def test_a_further_option_is_accepted_on_every_form_whatever_its_letter(shop: Path) -> None:
     sat(shop)
     assert set(verdicts(shop).values()) == {"must_pass_missed"}
-    said = correct(shop, "--form", "A", "--question", "1", "--accept", "c", "--by", TRAINER).stdout
+    said = correct(
+        shop, "--form", "A", "--question", "1", "--accept", "c", "--decided-by", TRAINER
+    ).stdout
     assert said == (
         "question 1 of form A: 'C' is accepted as well\n"
         "changes 2 forms: A, B\n"
@@ -198,7 +200,7 @@ def test_two_corrections_go_on_top_of_each_other_and_the_same_one_twice_is_refus
     correct(shop, "--form", "A", "--question", "1", "--accept", "C")
     again = run(shop, "correct", "1", "--form", "B", "--question", "1", "--accept", "A", *REASON)
     assert again.exit_code == 1
-    assert "issue 1 is marked so already; nothing would change" in again.stderr
+    assert "issue 1 is already marked this way; nothing would change" in again.stderr
     correct(shop, "--form", "A", "--question", "1", "--key", "A")
     assert verdicts(shop)[f"A {ANN}"] == "must_pass_missed"
     with open_records(shop / "records") as connection:
@@ -215,7 +217,7 @@ ASK = ("1", "--form", "A", "--question", "1", "--accept", "C", *REASON)
         (("1", "--form", "Q", *ASK[3:]), "issue 1 has no form 'Q', only A, B"),
         (("1", "--form", "A", "--question", "7", *ASK[5:]), "form A ends with question 6"),
         ((*ASK[:6], "E", *REASON), "the question has no 'E', only A, B, C"),
-        ((*ASK[:6], "B", *REASON), "issue 1 is marked so already; nothing would change"),
+        ((*ASK[:6], "B", *REASON), "issue 1 is already marked this way; nothing would change"),
         (
             ("1", "--form", "A", "--question", "3", "--accept", "A", *REASON),
             "a further option is accepted for a choice; name the whole key instead",
@@ -225,7 +227,10 @@ ASK = ("1", "--form", "A", "--question", "1", "--accept", "C", *REASON)
             "'much' is not a number that can be read",
         ),
         ((*ASK[:7], "--reason", " ", "--yes"), "say why the key is corrected"),
-        ((*ASK, "--yes", "--by", "Trainer 9"), "'Trainer 9' is not in the records; add the person"),
+        (
+            (*ASK, "--yes", "--decided-by", "Trainer 9"),
+            "'Trainer 9' is not in the records; add the person",
+        ),
     ],
 )
 def test_a_correction_that_cannot_be_meant_is_one_sentence_and_changes_nothing(
@@ -238,10 +243,10 @@ def test_a_correction_that_cannot_be_meant_is_one_sentence_and_changes_nothing(
 @pytest.mark.parametrize(
     ("arguments", "said"),
     [
-        (ASK[:5] + REASON, "say one of --accept, --key, --accept-number, --leave-out"),
-        ((*ASK, "--leave-out"), "say one of --accept, --key"),
+        (ASK[:5] + REASON, "give exactly one of --accept, --key, --accept-number, --leave-out"),
+        ((*ASK, "--leave-out"), "give exactly one of --accept, --key"),
         (ASK[:7], "Missing option '--reason'"),
-        (("1", *ASK[3:]), "say which question: --form with the letter"),
+        (("1", *ASK[3:]), "name the question: --form with the letter"),
         (("0", *ASK[1:]), "0 is not in the range"),
     ],
 )

@@ -5,10 +5,10 @@ from pathlib import Path
 
 import pytest
 
-from generator.command_line.project import Project, bank_hash
 from generator.records import open_records
 from generator.records.issues.issued_before import all_issues
 from generator.records.issues.issues import exposure, issue_of
+from generator.workflows.project import Project, bank_hash
 from tests.bank.small_bank import put
 from tests.command_line.issue_project import ISSUE, issuing_project, printed
 from tests.command_line.running import misuse, run
@@ -108,7 +108,7 @@ def test_another_seed_is_another_issue_and_leaves_the_first_as_it_was(root: Path
         (("issue", "qqq", "--seed", "1"), "no paper is called 'qqq'. The papers are: quick_check"),
         (
             ("issue", "quick_check"),
-            "say --seed with a word of your own, such as spring: the numbers are drawn from it, "
+            "give --seed with a word of your own, such as spring: the numbers are drawn from it, "
             "and the same word gives the same papers again",
         ),
         (("issue", "--seed", "1"), "Missing argument 'BLUEPRINT'."),
@@ -203,7 +203,7 @@ def test_a_broken_roster_is_refused_at_its_place_and_nothing_is_written(root: Pa
     (root / "people.csv").write_text("code\nA1\na1\n=2\n", "utf-8")
     result = run(root, *ISSUE, "--roster", "people.csv")
     assert result.exit_code == 1
-    assert "people.csv:3:1: error: 'a1' is there already, in line 2" in result.stderr
+    assert "people.csv:3:1: error: 'a1' already appears in line 2" in result.stderr
     assert "people.csv:4:1: error: '=2' would run as a formula" in result.stderr
     assert result.stderr.splitlines()[-1] == "2 errors; nothing was written"
     assert printed(root) == {}
@@ -238,11 +238,11 @@ def test_papers_that_cannot_be_made_are_one_sentence(root: Path) -> None:
     put(
         root,
         "blueprints/short.yml",
-        "title: Short\nminutes: 30\npass_percent: 80\nwords: 3\n"
+        "title: Short\nminutes: 30\npass_percent: 80\nmax_words: 3\n"
         "cells: [{module: filler, count: 2}]\n",
     )
     result = run(root, "issue", "short", "--seed", "1")
     assert result.exit_code == 1
-    assert result.stderr.startswith("these papers cannot be made: form A stays ")
+    assert result.stderr.startswith("Error: these papers cannot be made: form A stays ")
     assert result.stderr.strip().endswith("nothing was written")
     assert printed(root) == {}

@@ -85,9 +85,9 @@ def test_json_has_exact_points_and_what_waits(shop: Path) -> None:
 def test_the_same_table_twice_is_known_and_other_answers_replace(shop: Path) -> None:
     name = table(shop, row("A"), row("B"))
     marked(shop, name)
-    assert "issue 1, small_check: 0 new, 2 there already\n" in marked(shop, name).stdout
+    assert "issue 1, small_check: 0 new, 2 already entered\n" in marked(shop, name).stdout
     table(shop, row("A"), row("B", *WRONG_CELLS))
-    assert "0 new, 1 in place of earlier answers, 1 there already" in marked(shop, name).stdout
+    assert "0 new, 1 in place of earlier answers, 1 already entered" in marked(shop, name).stdout
     assert verdicts(shop) == {f"A {ANN}": "passed", f"B {BOB}": "must_pass_missed"}
 
 
@@ -96,7 +96,7 @@ def test_the_same_table_twice_is_known_and_other_answers_replace(shop: Path) -> 
     [
         (row("B", "B", "A E"), "3:29", "question 2 of form B: the question has no 'E'"),
         (("7KQ2M4ZZ", "B", "", *RIGHT_CELLS), "3:1", "no form '7KQ2M4ZZ' was issued"),
-        (row("A"), "3:1", f"form {A} for 'Apprentice 01' is there already, in line 2"),
+        (row("A"), "3:1", f"form {A} for 'Apprentice 01' already appears in line 2"),
         (row("B", person=ANN), "3:12", f"was made for '{BOB}', not for '{ANN}'"),
         (row("B", "AB"), "3:13", "this question takes one letter, not 'AB'"),
         (row("C", person="Aprentice 01"), "3:12", "'Aprentice 01' is not in the records"),
@@ -174,9 +174,9 @@ def test_a_file_that_cannot_be_read_is_one_clear_problem(
 @pytest.mark.parametrize(
     ("arguments", "said"),
     [
-        (("mark",), "name files with answers, or one paper with --form"),
-        (("mark", "roster.csv", "--form", A), "name files with answers, or one paper"),
-        (("mark", "roster.csv", "--person", ANN), "--person goes with --form or one .json"),
+        (("mark",), "name files with answers, or one paper with --form-id"),
+        (("mark", "roster.csv", "--form-id", A), "name files with answers, or one paper"),
+        (("mark", "roster.csv", "--person", ANN), "--person goes with --form-id or one .json"),
         (("mark", "nothing.csv"), "'nothing.csv' does not exist"),
         (("mark", "roster.csv", "--format", "xml"), "'xml' is not one of"),
     ],
@@ -220,7 +220,7 @@ def test_the_day_of_the_sitting_is_kept_with_the_answers(shop: Path) -> None:
     marked(shop, table(shop, row("A")), "--sat", "2026-03-03")
     assert kept(shop)[f"A {ANN}"].sat == "2026-03-03"
     said = marked(shop, table(shop, row("A")), "--sat", "2026-03-04").stdout
-    assert "1 there already, with a new day now" in said
+    assert "1 already entered, with a new day now" in said
     assert kept(shop)[f"A {ANN}"].sat == "2026-03-04"
     error = refused(shop, table(shop, row("A")), "--sat", "2026-03-01")
     assert "issue 1 was made on 2026-03-02, so nobody sat it on 2026-03-01" in error
@@ -241,7 +241,7 @@ def test_a_name_or_a_label_in_the_wrong_column_is_told_what_belongs_there(shop: 
     assert "'Ann Example' is a name, and this column takes the code" in error
     assert f"write '{ANN}'" in error
     error = refused(shop, table(shop, ("C", "C", "", *RIGHT_CELLS)))
-    assert "the id of eight characters stands at the foot of the paper" in error
+    assert "the id of eight characters is at the foot of the paper" in error
 
 
 def test_an_answer_that_is_no_number_is_shown_with_the_paper_to_look_at(shop: Path) -> None:
@@ -258,7 +258,7 @@ def test_marks_of_a_written_answer_may_come_later_and_complete_the_paper(shop: P
         str(n): response_as_plain(r) for n, r in RIGHT.items()
     }
     # the rest typed once more, without the marks, does not take the marks away
-    assert "1 there already" in marked(shop, table(shop, row("A", *RIGHT_CELLS[:5]))).stdout
+    assert "1 already entered" in marked(shop, table(shop, row("A", *RIGHT_CELLS[:5]))).stdout
     assert verdicts(shop) == {f"A {ANN}": "passed"}
     blank = table(shop, row("A", "", "", "", "", "", "blank"))
     assert "10 of 14 marks, not passed yet" in marked(shop, blank).stdout

@@ -1,4 +1,4 @@
-"""`guidecoat mark --form`: one paper typed in question by question."""
+"""`guidecoat mark --form-id`: one paper typed in question by question."""
 
 from contextlib import chdir
 from pathlib import Path
@@ -6,9 +6,9 @@ from pathlib import Path
 import pytest
 from click.testing import CliRunner
 
-from generator.command_line import mark_entry
 from generator.command_line.main import main
 from generator.marking import response_as_plain
+from generator.workflows.taking_in import paper_entry
 from tests.command_line.marking_project import (
     TRAINER,
     kept,
@@ -35,7 +35,7 @@ FULL = "\n".join((*RIGHT_CELLS[:5], "2", "1", "1", "y", ""))
 
 
 def test_a_paper_is_entered_question_by_question(shop: Path) -> None:
-    done = enter(shop, FULL, "--form", A.lower(), "--marker", TRAINER)
+    done = enter(shop, FULL, "--form-id", A.lower(), "--marker", TRAINER)
     assert done.exit_code == 0, done.output
     assert done.stdout == (
         "issue 1, small_check: 1 new\n  form A, Apprentice 01: 14 of 14 marks, passed\n"
@@ -58,7 +58,7 @@ def test_a_paper_is_entered_question_by_question(shop: Path) -> None:
 def test_going_back_and_typing_again_changes_an_answer(shop: Path) -> None:
     typed = ["A", "back", "back", "E", "AB", "B", "A C", "60", "ABCD", "1C", "back", "1C 2A 3B"]
     typed += ["5", "2", "x", "1", "back", "0", "1", "y"]
-    done = enter(shop, "\n".join(typed) + "\n", "--form", A)
+    done = enter(shop, "\n".join(typed) + "\n", "--form-id", A)
     assert done.exit_code == 0, done.output
     responses = kept(shop)[f"A {ANN}"].responses
     assert responses["1"] == {"form": "chosen", "letters": ["B"]}
@@ -69,7 +69,7 @@ def test_going_back_and_typing_again_changes_an_answer(shop: Path) -> None:
 
 
 def test_blank_illegible_and_unmarked_answers_are_shown_as_what_they_are(shop: Path) -> None:
-    done = enter(shop, "B\n\n?\nABC\n\n\ny\n", "--form", A)
+    done = enter(shop, "B\n\n?\nABC\n\n\ny\n", "--form-id", A)
     assert done.exit_code == 0, done.output
     for said in ("blank", "a person must look at it:", "read: A B C (D missing)", "not marked yet"):
         assert f"    {said}" in done.stderr
@@ -79,13 +79,13 @@ def test_blank_illegible_and_unmarked_answers_are_shown_as_what_they_are(shop: P
 
 
 def test_a_number_that_cannot_be_read_is_said_at_once(shop: Path) -> None:
-    done = enter(shop, "B\nA C\nsixty\n", "--form", A)
+    done = enter(shop, "B\nA C\nsixty\n", "--form-id", A)
     assert "a person must look at it: This cannot be read as one number." in done.stderr
 
 
 def test_a_whole_written_answer_may_be_blank_or_illegible(shop: Path) -> None:
     for word, form in (("blank", "blank"), ("?", "illegible")):
-        done = enter(shop, "\n".join((*RIGHT_CELLS[:5], "2", word, "y", "")), "--form", A)
+        done = enter(shop, "\n".join((*RIGHT_CELLS[:5], "2", word, "y", "")), "--form-id", A)
         assert done.exit_code == 0, done.output
         assert kept(shop)[f"A {ANN}"].responses["6"] == {"form": form}
 
@@ -99,7 +99,7 @@ def test_a_whole_written_answer_may_be_blank_or_illegible(shop: Path) -> None:
     ],
 )
 def test_nothing_is_kept_before_it_is_confirmed(shop: Path, typed: str, said: str) -> None:
-    done = enter(shop, typed, "--form", A)
+    done = enter(shop, typed, "--form-id", A)
     assert done.exit_code == 1
     assert done.stderr.endswith(f"Error: {said}\n")
     assert kept(shop) == {}
@@ -108,10 +108,10 @@ def test_nothing_is_kept_before_it_is_confirmed(shop: Path, typed: str, said: st
 @pytest.mark.parametrize(
     ("arguments", "said"),
     [
-        (("--form", "7KQ2M4ZZ"), "no form '7KQ2M4ZZ' was issued"),
-        (("--form", ""), "name files with answers"),
-        (("--form", A, "--person", BOB), f"was made for '{ANN}', not for '{BOB}'"),
-        (("--form", C, "--person", "Aprentice 01"), f"did you mean '{ANN}'?"),
+        (("--form-id", "7KQ2M4ZZ"), "no form '7KQ2M4ZZ' was issued"),
+        (("--form-id", ""), "name files with answers"),
+        (("--form-id", A, "--person", BOB), f"was made for '{ANN}', not for '{BOB}'"),
+        (("--form-id", C, "--person", "Aprentice 01"), f"did you mean '{ANN}'?"),
     ],
 )
 def test_a_form_or_person_that_cannot_be_meant_is_one_sentence(
@@ -125,10 +125,10 @@ def test_a_form_or_person_that_cannot_be_meant_is_one_sentence(
 
 def test_a_form_made_for_nobody_is_marked_for_the_person_that_is_named(shop: Path) -> None:
     for person in (ANN, BOB):
-        assert enter(shop, FULL, "--form", C, "--person", person).exit_code == 0
+        assert enter(shop, FULL, "--form-id", C, "--person", person).exit_code == 0
     assert set(kept(shop)) == {f"C {ANN}", f"C {BOB}"}
 
 
 def test_the_word_for_going_back_is_no_answer_to_any_question() -> None:
-    assert mark_entry.BACK.upper().isalpha()
-    assert len(mark_entry.BACK) > 3
+    assert paper_entry.BACK.upper().isalpha()
+    assert len(paper_entry.BACK) > 3

@@ -18,7 +18,7 @@ def project(tmp_path: Path) -> Path:
 def test_a_roster_with_such_a_name_is_refused_whole_by_both_commands(project: Path) -> None:
     (project / "people.csv").write_text(f"code,name\nA1,Ann\nA2,{WEI}\n", "utf-8")
     for command in (
-        ("records", "people", "--add", "people.csv"),
+        ("records", "people", "--roster", "people.csv"),
         ("issue", "quick_check", "--seed", "spring", "--roster", "people.csv"),
     ):
         result = run(project, *command)
@@ -32,7 +32,7 @@ def test_a_roster_with_such_a_name_is_refused_whole_by_both_commands(project: Pa
 
 def test_such_a_code_is_refused_too(project: Path) -> None:
     (project / "people.csv").write_text(f"code\n{WEI}\n", "utf-8")
-    result = run(project, "records", "people", "--add", "people.csv")
+    result = run(project, "records", "people", "--roster", "people.csv")
     assert result.exit_code == 1 and "people.csv:2:1: error: " in result.stderr
 
 
@@ -41,7 +41,7 @@ def test_such_a_code_is_refused_too(project: Path) -> None:
 )
 def test_latin_greek_and_cyrillic_names_are_taken(project: Path, name: str) -> None:
     (project / "people.csv").write_text(f"code,name\nA1,{name}\n", "utf-8")
-    assert run(project, "records", "people", "--add", "people.csv").exit_code == 0
+    assert run(project, "records", "people", "--roster", "people.csv").exit_code == 0
 
 
 def test_a_table_that_is_no_file_or_too_big_is_not_read(project: Path) -> None:
@@ -50,9 +50,9 @@ def test_a_table_that_is_no_file_or_too_big_is_not_read(project: Path) -> None:
         file.truncate(9_000_000)
     for name in ("endless.csv", "huge.csv"):
         for command in (
-            ("records", "people", "--add", name),
+            ("records", "people", "--roster", name),
             ("issue", "quick_check", "--seed", "spring", "--roster", name),
-            ("analyse", name, "--key", name),
+            ("analyse", name, "--key-file", name),
         ):
             result = run(project, *command)
             assert result.exit_code == 1, command

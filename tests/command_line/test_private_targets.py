@@ -18,7 +18,11 @@ def everything(folder: Path) -> dict[str, bytes]:
 @pytest.mark.parametrize("folder", PUBLISHED)
 @pytest.mark.parametrize(
     "command",
-    [("export", ANN, "--to", "{}/x.json"), ("backup", "{}/b.sqlite"), ("pack", "{}/inspection")],
+    [
+        ("export", ANN, "--output", "{}/x.json"),
+        ("backup", "--output", "{}/b.sqlite"),
+        ("pack", "--output", "{}/inspection"),
+    ],
 )
 def test_what_leaves_the_records_never_goes_into_a_published_folder(
     shop: Path, command: tuple[str, ...], folder: str
@@ -35,7 +39,7 @@ def test_a_link_into_the_site_is_followed(shop: Path) -> None:
     with_people(shop)
     (shop / "site").mkdir()
     (shop / "innocent").symlink_to(shop / "site", target_is_directory=True)
-    assert "lies in site/" in refused(shop, "export", ANN, "--to", "innocent/x.json")
+    assert "lies in site/" in refused(shop, "export", ANN, "--output", "innocent/x.json")
 
 
 def test_an_export_never_takes_the_place_of_a_file(shop: Path) -> None:
@@ -44,13 +48,13 @@ def test_an_export_never_takes_the_place_of_a_file(shop: Path) -> None:
     (shop / "mine.txt").write_text("mine", "utf-8")
     before = everything(shop / "records")
     for name in ("mine.txt", "records/training_records.sqlite"):
-        assert "is there already" in refused(shop, "export", ANN, "--to", name)
+        assert "already exists" in refused(shop, "export", ANN, "--output", name)
     assert (shop / "mine.txt").read_text("utf-8") == "mine"
     assert everything(shop / "records") == before
-    assert records(shop, "check").stdout == "the records are whole\n"
+    assert records(shop, "check").stdout == "the records are intact\n"
 
 
 def test_an_export_does_not_go_among_the_records(shop: Path) -> None:
     with_people(shop)
-    told = refused(shop, "export", ANN, "--to", "records/training_records.sqlite-wal2")
+    told = refused(shop, "export", ANN, "--output", "records/training_records.sqlite-wal2")
     assert "among the records" in told

@@ -13,13 +13,13 @@ import click
 import pytest
 from click.testing import Result
 
-from generator.command_line import records_certificate
 from generator.command_line.main import main
 from generator.printing import PrintingRefused
 from generator.records import open_records
 from generator.records.certificates.certificates import all_certificates
 from generator.records.practice.retention import NOTE, PERIODS
 from generator.records.store.database import FILE_NAME
+from generator.workflows.certifying import certificates
 from tests.bank.small_bank import REPOSITORY
 from tests.command_line.records_project import shop as shop
 from tests.command_line.running import misuse, run
@@ -52,14 +52,14 @@ def refused(shop: Path, *arguments: str) -> str:
 
 def with_people(shop: Path) -> None:
     """Add two learners and a trainer."""
-    records(shop, "people", "--add", "roster.csv")
-    records(shop, "people", "--add", "trainers.csv", "--role", "trainer")
+    records(shop, "people", "--roster", "roster.csv")
+    records(shop, "people", "--roster", "trainers.csv", "--role", "trainer")
 
 
 def look_at(shop: Path, *more: str) -> Result:
     """Record an observation."""
     start = ("observe", ANN, "mix_two_pack", "--observer", TRAINER, "--date", "2026-03-01")
-    return records(shop, *start, "--on", "2026-11-25", *(more or ("protect=yes",)))
+    return records(shop, *start, "--as-of", "2026-11-25", *(more or ("protect=yes",)))
 
 
 def trained(shop: Path) -> None:
@@ -68,12 +68,12 @@ def trained(shop: Path) -> None:
     with open_records(shop / "records") as connection:
         passed(connection, ANN)
         watched(connection, ANN, *WORK)
-    records(shop, "date", ANN, "painter_training", "--done", "2024-02-29", "--on", "2026-11-25")
+    records(shop, "date", ANN, "painter_training", "--done", "2024-02-29", "--as-of", "2026-11-25")
 
 
 def certificate(shop: Path) -> Path:
     """Issue a certificate and give its file."""
-    done = records(shop, "certificate", ANN, "--trainer", TRAINER, "--on", "2026-11-25")
+    done = records(shop, "certificate", ANN, "--trainer", TRAINER, "--as-of", "2026-11-25")
     return shop / done.stdout.strip()
 
 
@@ -110,10 +110,10 @@ NEEDS = {
     "sheet": ("mix_two_pack",),
     "date": (ANN, "fit_test", "--done", "2026-03-01"),
     "certificate": (ANN, "--trainer", TRAINER),
-    "pack": ("pack",),
+    "pack": ("--output", "pack"),
     "export": (ANN,),
     "erase": (ANN, "--yes"),
-    "backup": ("backup.sqlite",),
+    "backup": ("--output", "backup.sqlite"),
 }
 
 
@@ -125,9 +125,9 @@ def test_outside_a_project_a_command_says_where_to_go(name: str, tmp_path: Path)
 
 
 def test_people_are_added_once_with_their_role_and_listed_by_code(shop: Path) -> None:
-    assert records(shop, "people", "--add", "roster.csv").stdout == "2 added, 0 there already\n"
-    assert records(shop, "people", "--add", "roster.csv").stdout == "0 added, 2 there already\n"
-    records(shop, "people", "--add", "trainers.csv", "--role", "trainer")
+    assert records(shop, "people", "--roster", "roster.csv").stdout == "2 added, 0 already there\n"
+    assert records(shop, "people", "--roster", "roster.csv").stdout == "0 added, 2 already there\n"
+    records(shop, "people", "--roster", "trainers.csv", "--role", "trainer")
     listed = records(shop, "people", "--list").stdout.splitlines()
     assert listed == ["Apprentice 01\tlearner", "Apprentice 02\tlearner", "Trainer 1\ttrainer"]
     assert "Ann Example" in records(shop, "people", "--names").stdout
@@ -135,7 +135,7 @@ def test_people_are_added_once_with_their_role_and_listed_by_code(shop: Path) ->
 
 def test_a_broken_roster_is_refused_with_its_places(shop: Path) -> None:
     (shop / "broken.csv").write_text("code\nA1\n=1+1\n", "utf-8")
-    result = run(shop, "records", "people", "--add", "broken.csv")
+    result = run(shop, "records", "people", "--roster", "broken.csv")
     assert result.exit_code == 1
     assert "broken.csv:3:1: error:" in result.stderr
     assert "nothing was written" in result.stderr
@@ -143,7 +143,7 @@ def test_a_broken_roster_is_refused_with_its_places(shop: Path) -> None:
 
 
 def test_people_needs_something_to_do(shop: Path) -> None:
-    wanted = "say --add with a table, --person with a code, or --list"
+    wanted = "give --roster with a table, --person with a code, or --list"
     assert misuse(shop, "records", "people") == wanted
 
 
@@ -170,14 +170,14 @@ def test_an_observation_says_what_was_seen(shop: Path) -> None:
 def test_an_observation_that_cannot_be_is_misuse(
     shop: Path, arguments: tuple[str, ...], said: str
 ) -> None:
-    words = ("observe", "--observer", TRAINER, "--date", "2026-03-01", "--on", "2026-11-25")
+    words = ("observe", "--observer", TRAINER, "--date", "2026-03-01", "--as-of", "2026-11-25")
     assert said in misuse(shop, "records", *words, *arguments)
 
 
 def test_an_observer_who_is_not_in_the_records_is_refused(shop: Path) -> None:
-    records(shop, "people", "--add", "roster.csv")
+    records(shop, "people", "--roster", "roster.csv")
     words = ("observe", ANN, "mix_two_pack", "protect=yes", "--date", "2026-03-01")
-    said = refused(shop, *words, "--on", "2026-11-25", "--observer", TRAINER)
+    said = refused(shop, *words, "--as-of", "2026-11-25", "--observer", TRAINER)
     assert said == (
         "'Trainer 1' is not in the records; add the person first: "
         'guidecoat records people --person "Trainer 1"'
@@ -186,10 +186,10 @@ def test_an_observer_who_is_not_in_the_records_is_refused(shop: Path) -> None:
 
 def test_a_date_tells_when_it_falls_due_and_by_which_rule(shop: Path) -> None:
     with_people(shop)
-    words = ("date", ANN, "painter_training", "--done", "2024-02-29", "--on", "2026-11-25")
+    words = ("date", ANN, "painter_training", "--done", "2024-02-29", "--as-of", "2026-11-25")
     assert records(shop, *words).stdout == (
         "painter training: 2024-02-29; due again on 2029-02-28: every 5 years (29 February counts "
-        "as 28), 40 CFR 63.11173(g) (read as restated elsewhere)\n"
+        "as 28), 40 CFR 63.11173(g) (read where another text repeats it)\n"
     )
 
 
@@ -200,17 +200,17 @@ def test_a_retest_needs_its_paper_and_its_day(shop: Path) -> None:
 
 def test_a_date_to_come_is_refused(shop: Path) -> None:
     with_people(shop)
-    words = ("date", ANN, "fit_test", "--done", "2026-11-26", "--on", "2026-11-25")
+    words = ("date", ANN, "fit_test", "--done", "2026-11-26", "--as-of", "2026-11-25")
     assert refused(shop, *words) == "2026-11-26 is still to come; give the day it was done"
 
 
 def test_the_due_list_counts_from_a_day_and_marks_what_is_overdue(shop: Path) -> None:
     with_people(shop)
     for kind, done in (("fit_test", "2025-12-31"), ("painter_training", "2022-01-15")):
-        records(shop, "date", ANN, kind, "--done", done, "--on", "2026-11-25")
-    early = records(shop, "due", "--on", "2026-11-25", "--within", "30")
+        records(shop, "date", ANN, kind, "--done", done, "--as-of", "2026-11-25")
+    early = records(shop, "due", "--as-of", "2026-11-25", "--within", "30")
     assert early.stdout == ""
-    late = records(shop, "due", "--on", "2027-01-01", "--within", "30")
+    late = records(shop, "due", "--as-of", "2027-01-01", "--within", "30")
     lines = [line.split("\t") for line in late.stdout.splitlines()]
     assert [line[:4] for line in lines] == [
         ["2026-12-31", "OVERDUE", ANN, "fit test of the respirator"],
@@ -261,7 +261,7 @@ def test_a_certificate_that_cannot_be_set_is_not_kept(
         raise PrintingRefused("no font has the letters of a name")
 
     with monkeypatch.context() as broken:
-        broken.setattr(records_certificate, "certificate_pdf", unset)
+        broken.setattr(certificates, "certificate_pdf", unset)
         said = refused(shop, "certificate", ANN, "--trainer", TRAINER)
     assert "no font has the letters of a name" in said
     with open_records(shop / "records") as connection:
@@ -272,7 +272,7 @@ def test_a_certificate_that_cannot_be_set_is_not_kept(
 def test_a_certificate_takes_a_trainer_or_a_number_and_only_of_that_person(shop: Path) -> None:
     trained(shop)
     certificate(shop)
-    wanted = "name the trainer, or say --again with a number"
+    wanted = "name the trainer, or give --again with a number"
     assert misuse(shop, "records", "certificate", ANN) == wanted
     said = refused(shop, "certificate", "Apprentice 02", "--again", "1")
     assert said == "certificate 1 is another person's"
@@ -281,14 +281,14 @@ def test_a_certificate_takes_a_trainer_or_a_number_and_only_of_that_person(shop:
 def test_a_pack_is_a_new_private_folder_of_tables_and_certificates(shop: Path) -> None:
     trained(shop)
     certificate(shop)
-    records(shop, "pack", "inspection", "--on", "2026-11-25")
+    records(shop, "pack", "--output", "inspection", "--as-of", "2026-11-25")
     folder = shop / "inspection"
     assert stat.S_IMODE(folder.stat().st_mode) == 0o700
     assert {stat.S_IMODE(path.stat().st_mode) for path in folder.iterdir()} == {0o600}
     assert whole_text((folder / "certificate-1.pdf").read_bytes())
     rows = list(csv.DictReader(StringIO((folder / "painter_training.csv").read_text("utf-8"))))
     assert rows[0]["first training"] == "2024-02-29"
-    records(shop, "pack", "tables", "--no-pdf")
+    records(shop, "pack", "--output", "tables", "--no-pdf")
     assert {p.name for p in folder.iterdir()} - {p.name for p in (shop / "tables").iterdir()} == {
         "certificate-1.pdf"
     }
@@ -303,8 +303,8 @@ def test_a_certificate_that_cannot_be_set_does_not_keep_the_rest_from_the_inspec
     def unset(*_: object, **__: object) -> bytes:
         raise PrintingRefused("no font has the letters of a name")
 
-    monkeypatch.setattr(records_certificate, "certificate_pdf", unset)
-    done = records(shop, "pack", "inspection")
+    monkeypatch.setattr(certificates, "certificate_pdf", unset)
+    done = records(shop, "pack", "--output", "inspection")
     assert "left out: no font has the letters of a name" in done.stderr
     names = {path.name for path in (shop / "inspection").iterdir()}
     assert "certificates.json" in names and "certificate-1.pdf" not in names
@@ -314,8 +314,8 @@ def test_a_pack_never_mixes_with_what_is_there(shop: Path) -> None:
     with_people(shop)
     (shop / "inspection").mkdir()
     (shop / "inspection" / "mine.txt").write_text("mine")
-    said = refused(shop, "pack", "inspection")
-    assert said == "inspection: there already and not empty; name a new folder"
+    said = refused(shop, "pack", "--output", "inspection")
+    assert said == "inspection: the folder exists and is not empty; choose another"
     assert [path.name for path in (shop / "inspection").iterdir()] == ["mine.txt"]
     assert not list(shop.glob(".new-*"))
 
@@ -327,7 +327,7 @@ def test_an_export_is_private_and_its_name_holds_nobody(shop: Path) -> None:
     assert "Apprentice" not in path.name and "Ann" not in path.name
     assert json.loads(path.read_text("utf-8"))["person"]["name"] == "Ann Example"
     assert others_may(shop) == []
-    records(shop, "export", ANN, "--to", "mine.json")
+    records(shop, "export", ANN, "--output", "mine.json")
     assert stat.S_IMODE((shop / "mine.json").stat().st_mode) == 0o600
 
 
@@ -364,9 +364,11 @@ def test_erasing_a_trainer_takes_away_the_printed_certificates_that_name_them(sh
 
 def test_a_backup_is_private_and_can_take_the_place_of_the_records(shop: Path) -> None:
     with_people(shop)
-    assert records(shop, "backup", "copy.sqlite").stdout == "copy.sqlite: 0.1 MB\n"
+    assert records(shop, "backup", "--output", "copy.sqlite").stdout == "copy.sqlite: 0.1 MB\n"
     assert stat.S_IMODE((shop / "copy.sqlite").stat().st_mode) == 0o600
-    assert refused(shop, "backup", "copy.sqlite").startswith("'copy.sqlite' is there already")
+    assert refused(shop, "backup", "--output", "copy.sqlite").startswith(
+        "'copy.sqlite' already exists"
+    )
     (shop / "copy.sqlite").rename(shop / "records" / FILE_NAME)
     assert len(records(shop, "people", "--list").stdout.splitlines()) == 3
 
@@ -374,7 +376,7 @@ def test_a_backup_is_private_and_can_take_the_place_of_the_records(shop: Path) -
 def test_the_check_finds_open_doors_and_damage(shop: Path) -> None:
     trained(shop)
     path = certificate(shop)
-    assert records(shop, "check").stdout == "the records are whole\n"
+    assert records(shop, "check").stdout == "the records are intact\n"
     path.chmod(0o644)
     result = run(shop, "records", "check")
     assert (result.exit_code, result.stdout) == (1, "1 problem\n")
@@ -398,7 +400,7 @@ def test_sheets_are_written_for_one_procedure_or_all(shop: Path) -> None:
     wanted = {p.stem for p in (REPOSITORY / "question_bank" / "procedures").glob("*.yml")}
     assert {line.removeprefix("printed/sheet-").removesuffix(".pdf") for line in every} == wanted
     said = misuse(shop, "records", "sheet")
-    assert said.startswith("name one procedure, or say --all; the procedures: aluminium")
+    assert said.startswith("name one procedure, or give --all; the procedures: aluminium")
     assert "did you mean 'mix_filler'?" in misuse(shop, "records", "sheet", "mix_filer")
     assert not (shop / "records").exists()
 

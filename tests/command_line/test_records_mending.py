@@ -6,8 +6,8 @@ from pathlib import Path
 import pytest
 from click.testing import CliRunner, Result
 
-from generator.command_line import asking
 from generator.command_line.main import main
+from generator.command_line.terminal import asking
 from generator.records import open_records
 from generator.records.people.people import all_people
 from generator.records.sittings.results import all_results
@@ -16,7 +16,7 @@ from tests.command_line.running import misuse, run
 from tests.command_line.test_records import ANN, TRAINER, records, refused, with_people
 from tests.records.small_records import passed
 
-ON = ("--on", "2026-11-25")
+ON = ("--as-of", "2026-11-25")
 
 
 def answered(shop: Path, answer: str, *arguments: str) -> Result:
@@ -70,7 +70,7 @@ def test_a_void_is_taken_back_whole(shop: Path, asked: bool) -> None:
     assert done.stdout == "voided: issue 1, painter_training: 1 form, 1 marked paper\n"
     assert "guidecoat records void 1 --take-back" in done.stderr
     assert results(shop) == 0
-    assert refused(shop, *VOID, "--yes") == "issue 1 was voided already: typo, meant 11"
+    assert refused(shop, *VOID, "--yes") == "issue 1 was already voided: typo, meant 11"
     back = records(shop, "void", "1", "--take-back", "--reason", "meant issue 11")
     assert back.stdout == "in use again: issue 1, painter_training: 1 form, 1 marked paper\n"
     assert results(shop) == 1
@@ -82,7 +82,7 @@ def test_an_erasure_asks_at_the_keyboard(shop: Path) -> None:
     with_people(shop)
     kept = answered(shop, "n\n", "erase", ANN)
     assert kept.exit_code == 1
-    assert "Nothing brings it back. Erase?" in kept.stderr
+    assert "This cannot be undone. Erase?" in kept.stderr
     assert answered(shop, "y\n", "erase", ANN).exit_code == 0
     with open_records(shop / "records") as connection:
         assert ANN not in {person.code for person in all_people(connection)}
@@ -155,9 +155,9 @@ def test_what_was_entered_for_somebody_else_is_taken_out_and_put_back(shop: Path
 
 def test_one_person_is_added_without_a_file_and_corrected(shop: Path) -> None:
     add = ("people", "--person", "Apprentice 09", "--name", "Nina Sampel")
-    assert records(shop, *add).stdout == "1 added, 0 there already\n"
+    assert records(shop, *add).stdout == "1 added, 0 already there\n"
     again = records(shop, "people", "--person", "Apprentice 09", "--name", "Nina Sample")
-    assert again.stdout == "0 added, 1 there already\n"
+    assert again.stdout == "0 added, 1 already there\n"
     assert "has another name or role in the records and keeps it" in again.stderr
     right = ("--name", "Nina Sample", "--role", "marker", "--reason", "misspelt")
     said = records(shop, "people", "--person", "Apprentice 09", *right).stdout
@@ -174,8 +174,8 @@ def test_one_person_is_added_without_a_file_and_corrected(shop: Path) -> None:
     [
         (("--person", "=1+1"), "would run as a formula"),
         (("--person", "../01"), "cannot be a code"),
-        (("--name", "Nina"), "say --person as well"),
-        (("--person", "A9", "--add", "roster.csv"), "not both"),
+        (("--name", "Nina"), "give --person as well"),
+        (("--person", "A9", "--roster", "roster.csv"), "not both"),
     ],
 )
 def test_a_person_who_cannot_be_added_is_misuse(
@@ -188,7 +188,7 @@ def test_a_person_who_cannot_be_added_is_misuse(
 def test_an_old_roster_does_not_bring_an_erased_person_back(shop: Path) -> None:
     with_people(shop)
     records(shop, "erase", ANN, "--yes")
-    said = refused(shop, "people", "--add", "roster.csv")
+    said = refused(shop, "people", "--roster", "roster.csv")
     assert said == (
         "'Apprentice 01' was erased from these records; take that line out of the roster. "
         "Somebody who comes back gets a new code"

@@ -66,7 +66,7 @@ def test_sensible_formulas_give_their_kind_of_unit(text: str, unit: str) -> None
         ("panel * 2", 7, "formula-units", "cannot be multiplied"),
         ("2 / panel", 3, "formula-units", "cannot be divided"),
         ("panel**2", 6, "formula-units", "cannot be raised to a power"),
-        ("-panel", 1, "formula-units", "cannot have its sign turned"),
+        ("-panel", 1, "formula-units", "cannot be made negative"),
         ("panel + 3", 7, "formula-units", "cannot add a bare number to a temperature (degC)"),
         ("parts", 1, "formula-units", "a mixing ratio is not a single number"),
         ("dry * parts", 7, "formula-units", "a mixing ratio is not a single number"),

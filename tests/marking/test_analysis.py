@@ -13,7 +13,7 @@ from generator.marking import ClassAnalysis, Scores, analyse, right_or_wrong_sco
 from generator.marking.analysis.analysis_json import analysis_as_plain
 from generator.marking.analysis.decision import chance_to_pass, decision_at
 from generator.marking.analysis.moments import correlation, correlation_interval, share_interval
-from generator.marking.analysis.scores import Figure
+from generator.marking.analysis.scores import Statistic
 
 Rows = Sequence[Sequence[bool]]
 ROWS = st.integers(2, 7).flatmap(
@@ -28,7 +28,7 @@ def analysed(rows: Rows, width: int | None = None) -> ClassAnalysis:
     return analyse(right_or_wrong_scores([f"Q{n}" for n in range(items)], rows))
 
 
-def alike(first: Figure, second: Figure) -> bool:
+def alike(first: Statistic, second: Statistic) -> bool:
     if first.value is None or second.value is None:
         return first == second
     return isclose(first.value, second.value, abs_tol=1e-12)
@@ -77,7 +77,7 @@ def test_every_figure_is_in_its_range_or_has_a_reason(rows: list[list[bool]]) ->
 def test_an_item_that_everyone_has_right_has_no_correlation_and_says_why() -> None:
     rows = [[True, n % 2 == 0, n % 3 == 0] for n in range(40)]
     found = analysed(rows).items[0]
-    assert found.item_rest == Figure(None, "everyone has the same score here")
+    assert found.item_rest == Statistic(None, "everyone has the same score here")
     assert found.item_rest_interval is None
     assert found.flags == ("no_spread",)
 
@@ -95,7 +95,7 @@ def test_an_item_that_everyone_has_right_has_no_correlation_and_says_why() -> No
 def test_alpha_that_is_not_defined_says_why(rows: Rows, width: int, reason: str) -> None:
     found = analysed(rows, width)
     for figure in (found.alpha, found.kr20, found.kr21, found.sem):
-        assert figure == Figure(None, reason)
+        assert figure == Statistic(None, reason)
 
 
 def test_part_marks_have_alpha_but_no_kuder_richardson_figure() -> None:
@@ -142,15 +142,15 @@ def test_a_correlation_of_three_tenths_has_its_known_interval(
     people: int, low: float, high: float
 ) -> None:
     # Fisher's transformation
-    found = correlation_interval(Figure(0.30), people)
+    found = correlation_interval(Statistic(0.30), people)
     assert found is not None
     assert (round(found[0], 2), round(found[1], 2)) == (low, high)
 
 
 @pytest.mark.parametrize(
-    ("r", "people"), [(Figure(None, "no spread"), 40), (Figure(0.3), 3), (Figure(1.0), 40)]
+    ("r", "people"), [(Statistic(None, "no spread"), 40), (Statistic(0.3), 3), (Statistic(1.0), 40)]
 )
-def test_a_correlation_without_an_interval_gives_none(r: Figure, people: int) -> None:
+def test_a_correlation_without_an_interval_gives_none(r: Statistic, people: int) -> None:
     assert correlation_interval(r, people) is None
 
 
@@ -219,6 +219,6 @@ def test_one_person_has_no_correlation_and_is_told_so() -> None:
 
 def test_an_alpha_below_zero_leaves_everyone_at_the_mean() -> None:
     scores = right_or_wrong_scores("123", [[True, False, True], [False, True, False]] * 6)
-    steady = decision_at(scores, 2, Figure(-3.0))
-    assert steady == decision_at(scores, 2, Figure(0.0))
+    steady = decision_at(scores, 2, Statistic(-3.0))
+    assert steady == decision_at(scores, 2, Statistic(0.0))
     assert steady.kappa.value == pytest.approx(0.0, abs=1e-12)

@@ -8,7 +8,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from generator.assembly.forms.form_identity import LENGTH, SIGNS
+from generator.issued import ID_CHARACTERS, LENGTH
 from generator.marking import (
     ISSUED_RULES,
     Awarded,
@@ -88,7 +88,7 @@ RESPONSES: st.SearchStrategy[Response] = st.one_of(
 
 
 @given(
-    st.text(SIGNS, min_size=LENGTH, max_size=LENGTH),
+    st.text(ID_CHARACTERS, min_size=LENGTH, max_size=LENGTH),
     st.dictionaries(NUMBERS, RESPONSES, max_size=12),
     st.dictionaries(NUMBERS, TYPED, max_size=3),
     st.integers(0, 99_999),
@@ -122,8 +122,8 @@ BROKEN = {
     '{"kind": NaN}': (1, 10, "a value is expected"),
     '{"kind": -Infinity}': (1, 10, "a value is expected"),
     '{"kind": 01}': (1, 11, "a comma or }"),
-    '{\n "a": 1,\n "a": 2}': (3, 2, "'a' is there already"),
-    '{"a": 1} x': (1, 10, "behind the end"),
+    '{\n "a": 1,\n "a": 2}': (3, 2, "'a' already appears"),
+    '{"a": 1} x': (1, 10, "unexpected text after the end"),
     '{"a": "b\nc"}': (1, 9, "this text in quotes is broken"),
     '{"a": "\\ud800"}': (1, 7, "nobody can type"),
     '{"a": "\\u0007"}': (1, 7, "nobody can type"),

@@ -2,7 +2,7 @@
 
 import pytest
 
-from generator.marking import ClassAnalysis, Figure, analyse, right_or_wrong_scores
+from generator.marking import ClassAnalysis, Statistic, analyse, right_or_wrong_scores
 from generator.marking.analysis.flags import band_of, idle_options, item_flags, trust_in
 from generator.marking.analysis.moments import NEAR_ZERO
 from generator.marking.analysis.option_counts import OptionUse, option_uses
@@ -72,7 +72,7 @@ def test_an_option_that_hardly_anyone_who_missed_chose_is_named() -> None:
 def test_the_strength_of_an_item_is_named_by_ebel_s_bands(
     people: int, r: float | None, facility: float, band: str
 ) -> None:
-    assert band_of(people, Figure(r), facility) == band
+    assert band_of(people, Statistic(r), facility) == band
 
 
 @pytest.mark.parametrize(("missed", "idle"), [(19, ()), (20, ()), (21, ("C",)), (41, ("C",))])
@@ -86,7 +86,7 @@ def test_one_in_twenty_of_those_who_missed_is_the_least_for_a_working_option(
 
 def use(option: str, r: float, is_key: bool = False) -> OptionUse:
     """Return an option chosen by twenty people."""
-    return OptionUse(option, is_key, 20, 0.25, None if is_key else 0.33, 3.0, Figure(r))
+    return OptionUse(option, is_key, 20, 0.25, None if is_key else 0.33, 3.0, Statistic(r))
 
 
 @pytest.mark.parametrize(
@@ -104,8 +104,8 @@ def use(option: str, r: float, is_key: bool = False) -> OptionUse:
 def test_flags_compare_the_key_with_zero_and_with_each_wrong_option(
     key: float, other: float, flags: tuple[str, ...]
 ) -> None:
-    assert item_flags(80, Figure(key), (use("A", key, True), use("B", other))) == flags
+    assert item_flags(80, Statistic(key), (use("A", key, True), use("B", other))) == flags
 
 
 def test_no_answer_is_never_called_an_option_that_draws() -> None:
-    assert item_flags(80, Figure(0.2), (use("A", 0.2, True), use("", 0.3))) == ()
+    assert item_flags(80, Statistic(0.2), (use("A", 0.2, True), use("", 0.3))) == ()

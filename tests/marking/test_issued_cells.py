@@ -86,11 +86,11 @@ def test_a_cell_may_be_typed_in_several_ways(kind, cell, answer):
         # a Cyrillic letter looks like an A and is none
         ("choice", "\u0410", "answer-letters", "is not made of letters"),
         ("multiple_response", "A C E", "answer-letters", "has no 'E'"),
-        ("multiple_response", "A A", "answer-letters", "'A' is there more than once"),
+        ("multiple_response", "A A", "answer-letters", "'A' appears more than once"),
         ("order", "A B X", "answer-letters", "has no 'X'"),
         ("order", "1 2 3", "answer-letters", "is not made of letters"),
         ("match", "C A B", "answer-pairs", "is not pairs"),
-        ("match", "1C 1A", "answer-pairs", "number 1 is there more than once"),
+        ("match", "1C 1A", "answer-pairs", "number 1 appears more than once"),
         ("match", "4A", "answer-letters", "has no '4', only 1, 2, 3"),
         ("match", "1E", "answer-letters", "has no 'E'"),
         ("written", "2", "answer-marks", "there are 3 marking points, and marks for 1"),

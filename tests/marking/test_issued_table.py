@@ -117,7 +117,7 @@ GOOD = f"{A},A,{ANN},B,A C,60,A B C D,1C 2A 3B,2 1 1"
         ("ZZZZZZZZ,A,,B,,,,,", "3:1", "unknown-form", "no form 'ZZZZZZZZ' was issued", ""),
         ("V0000000,A,,B,,,,,", "3:1", "unknown-form", "issue 4, which was voided", ""),
         (",A,,B,,,,,", "3:1", "unknown-form", "names no form", ""),
-        (GOOD, "3:1", "form-twice", f"form {A} for '{ANN}' is there already, in line 2", ""),
+        (GOOD, "3:1", "form-twice", f"form {A} for '{ANN}' already appears in line 2", ""),
         (f"{B},A,,A,,,,,", "3:10", "wrong-label", "has the label B, not 'A'", ""),
         (f"{A},A,{BOB},B,,,,,", "3:12", "wrong-person", f"for '{ANN}', not for '{BOB}'", ""),
         (f"{B},B,Aprentice 01,A,,,,,", "3:12", "unknown-person", "not in the", f"mean '{ANN}'"),

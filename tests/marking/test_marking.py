@@ -53,7 +53,7 @@ def test_marking_points_add_up(marks: tuple[int, ...], share: str, status: str) 
     short = [
         str(n) for n, (got, most) in enumerate(zip(marks, (2, 1), strict=True), 1) if got < most
     ]
-    assert [f.place for f in mark.went_wrong] == short
+    assert [f.subject for f in mark.went_wrong] == short
 
 
 @pytest.mark.parametrize(

@@ -6,7 +6,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from generator.marking import Mark, Typed, mark_response, significant_figures
+from generator.marking import Mark, Typed, count_significant_digits, mark_response
 from generator.marking.answers.unit_words import plain_spelling, unit_of_text
 from generator.quantities import BARE, TEMPERATURE, UNITS, Unit, number_text, unit_named
 from tests.marking.issued import Plain, numeric
@@ -191,14 +191,14 @@ def test_a_known_slip_is_named_also_in_another_unit(text: str, says: str | None)
     ],
 )
 def test_significant_figures_are_counted_as_written(text: str, fewest: int, most: int) -> None:
-    found = significant_figures(text)
+    found = count_significant_digits(text)
     assert found is not None
     assert (found.fewest, found.most) == (fewest, most)
 
 
 @pytest.mark.parametrize("text", ["0", "0.00", "3/4", "", "abc", "1 1/2"])
 def test_zero_fractions_and_words_have_no_significant_figures(text: str) -> None:
-    assert significant_figures(text) is None
+    assert count_significant_digits(text) is None
 
 
 @pytest.mark.parametrize(

@@ -34,11 +34,11 @@ def test_ticking_by_coin_earns_seven_sixty_fourths_on_average() -> None:
 
 def test_a_multiple_response_says_what_was_wrong_what_was_missed_and_what_held() -> None:
     mark = mark_response(FIVE, Chosen(("A", "D")))
-    assert [(f.about, f.place, f.text) for f in mark.went_wrong] == [
+    assert [(f.about, f.subject, f.text) for f in mark.went_wrong] == [
         ("option", "D", "about D"),
         ("missed", "C", "about C"),
     ]
-    assert [(f.about, f.place) for f in mark.notes] == [("option", "A")]
+    assert [(f.about, f.subject) for f in mark.notes] == [("option", "A")]
 
 
 @pytest.mark.parametrize(("letters", "share"), [("A", 0), ("B", 1), ("C", 0), ("b", 1), ("BC", 0)])
@@ -99,7 +99,7 @@ def test_a_match_earns_the_share_of_right_pairs(
 ) -> None:
     mark = mark_response(PAIRS, Matched(tuple(answers.items())))
     assert mark.share == Fraction(share)
-    assert [(f.place, f.text) for f in mark.went_wrong] == [(n, f"why {n}") for n in wrong]
+    assert [(f.subject, f.text) for f in mark.went_wrong] == [(n, f"why {n}") for n in wrong]
 
 
 @pytest.mark.parametrize("answers", [{"4": "A"}, {"1": "E"}])

@@ -36,7 +36,7 @@ def test_exactly_the_legal_orders_are_right() -> None:
 def test_each_stated_pair_that_is_broken_is_named_with_its_reason() -> None:
     mark = marked(FIVE, "PQSRT")
     assert mark.status == "part"
-    assert [(f.place, f.text) for f in mark.went_wrong] == [("R before S", "because of RS")]
+    assert [(f.subject, f.text) for f in mark.went_wrong] == [("R before S", "because of RS")]
 
 
 def test_a_dangerous_pair_turned_round_leaves_nothing() -> None:
@@ -58,7 +58,7 @@ def test_a_step_left_out_costs_its_precedences_and_is_named() -> None:
 def test_a_step_written_twice_earns_nothing_with_either() -> None:
     mark = marked(FIVE, "PRQRST")
     assert mark.share == Fraction(2, 3)
-    assert mark.went_wrong[-1].text == "Step R is there more than once."
+    assert mark.went_wrong[-1].text == "Step R appears more than once."
 
 
 def test_leaving_out_a_step_that_no_pair_names_is_not_fully_right() -> None:

@@ -6,13 +6,13 @@ from statistics import correlation, pvariance, stdev
 import numpy as np
 import pytest
 
-from generator.marking import ClassAnalysis, Figure, analyse
+from generator.marking import ClassAnalysis, Statistic, analyse
 from generator.marking.analysis.option_counts import OptionUse
 from generator.marking.analysis.reliability import lengthened
 from tests.marking.published_data import IQ_KEY, iq_items, lsat6, ten_by_ten
 
 
-def six(figure: Figure) -> float:
+def six(figure: Statistic) -> float:
     """Return a figure to six decimals."""
     assert figure.value is not None, figure.reason
     return round(figure.value, 6)

@@ -14,6 +14,7 @@ from itertools import combinations, groupby
 from typing import Any
 
 from generator.bank import load_bank
+from generator.issued import issued_question
 from generator.marking import (
     Awarded,
     Blank,
@@ -26,7 +27,7 @@ from generator.marking import (
     response_as_plain,
 )
 from generator.quantities import number_text
-from generator.questions import SeededRandom, as_plain, askables
+from generator.questions import SeededRandom, askables
 from tests.bank.small_bank import REPOSITORY
 from tests.marking.numeric_edges import EDGES
 
@@ -108,7 +109,7 @@ def _study_questions() -> tuple[Plain, ...]:
         if askable.use in ("study", "both")
         for number in range(2 if askable.kind == "numeric" else 1)
     )
-    return tuple(as_plain(question) for question in found if question is not None)
+    return tuple(issued_question(question) for question in found if question is not None)
 
 
 def _numeric(question: Plain) -> Iterator[Response]:

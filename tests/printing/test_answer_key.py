@@ -2,7 +2,7 @@
 
 import pytest
 
-from generator.bank.precedence import closure
+from generator.bank.precedence import transitive_closure
 from generator.printing import answer_key
 from generator.printing.content.key_content import short_answer
 from tests.printing.form_for_tests import (
@@ -61,7 +61,7 @@ def test_part_marks_come_with_the_way_to_work_them_out_by_hand():
     right = sum(option["right"] for option in MULTIPLE["key"]["options"])
     several = f"right letters less wrong letters, never below 0, times 1 mark, divided by {right}."
     assert squeezed(several) in text
-    implied = closure([(pair["first"], pair["then"]) for pair in ORDER["key"]["pairs"]])
+    implied = transitive_closure([(pair["first"], pair["then"]) for pair in ORDER["key"]["pairs"]])
     assert squeezed(f"of these {len(implied)}, those that are kept, times 1 mark") in text
     for first, then in implied:
         assert squeezed(f"{first} before {then}") in text

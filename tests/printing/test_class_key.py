@@ -8,7 +8,7 @@ from generator.printing import PrintingRefused, class_key
 from generator.printing.content.class_key_layout import (
     Cell,
     Head,
-    Sheet,
+    PageSize,
     layout_of,
     lines_of_letters,
 )
@@ -25,7 +25,7 @@ from tests.printing.form_for_tests import (
 )
 from tests.printing.pdf_reading import FONTS, page_texts, tags, whole_text
 
-A4 = Sheet(210, 297)
+A4 = PageSize(210, 297)
 
 
 def _heads(forms):
@@ -71,7 +71,7 @@ def test_what_does_not_fit_one_page_repeats_its_head_and_loses_no_form(large):
         (WRITTEN, "1 w 2"),
     ],
 )
-def test_a_cell_is_the_answer_in_a_few_signs(question, cell):
+def test_a_cell_is_the_answer_in_a_few_characters(question, cell):
     assert cell in whole_text(_class(form_of(question)))
 
 
@@ -103,7 +103,7 @@ def test_totals_have_a_row_to_write_in_and_state_pass_and_all_marks():
     assert "Pass mark / total 16/22" in text
 
 
-def test_only_signs_that_stand_on_the_page_are_explained():
+def test_only_marks_that_are_on_the_page_are_explained():
     plain = whole_text(_class(form_of(CHOICE)))
     for words in ("more than one order", "For a number", "For a match", "written answer"):
         assert words not in plain
@@ -150,8 +150,8 @@ def test_tables_hold_every_form_once_and_about_the_same_number(column, forms, la
 def test_a_layout_of_one_page_is_one_page_in_print(forms, questions, size):
     chosen = (list(KINDS) * 5)[:questions]
     many = [form_of(*chosen, gate=[1], form=str(n)) for n in range(10, 10 + forms)]
-    sheet = Sheet(210, 297) if size == "a4" else Sheet(215.9, 279.4)
+    page = PageSize(210, 297) if size == "a4" else PageSize(215.9, 279.4)
     cells = [[Cell(("BCD", "AE*"), True)] for _ in chosen]
     pages = page_texts(_class(*many, paper=size))
-    if len(layout_of(cells, _heads(forms), sheet, False)["tables"]) == 1:
+    if len(layout_of(cells, _heads(forms), page, False)["tables"]) == 1:
         assert len(pages) == 1

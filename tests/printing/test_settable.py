@@ -25,7 +25,7 @@ def test_every_letter_of_the_three_scripts_can_be_set(script: str) -> None:
 
 @pytest.mark.parametrize("script", LETTERS)
 def test_the_letters_come_out_of_our_own_typefaces(script: str) -> None:
-    pdf = typeset("signs", {"text": LETTERS[script], "corner": "signs"}, fonts=FONTS)
+    pdf = typeset("characters", {"text": LETTERS[script], "corner": "characters"}, fonts=FONTS)
     (page,) = PdfReader(BytesIO(pdf)).pages
     fonts = page["/Resources"]["/Font"].values()
     names = {font.get_object()["/BaseFont"].partition("+")[2] for font in fonts}
@@ -36,7 +36,7 @@ def test_the_letters_come_out_of_our_own_typefaces(script: str) -> None:
     }
 
 
-def test_each_sign_without_a_font_is_given_once_in_its_order() -> None:
+def test_each_character_without_a_font_is_given_once_in_its_order() -> None:
     texts = ["Ann \u738b\u4f1f", "\U0001f3a8 and \u738b"]
     assert unsettable(texts, FONTS) == ("\u738b", "\u4f1f", "\U0001f3a8")
 
@@ -50,9 +50,9 @@ def test_a_folder_without_fonts_is_said(tmp_path: Path) -> None:
         unsettable(["Ann"], tmp_path)
 
 
-def test_the_refusal_names_the_signs_and_the_way_out() -> None:
+def test_the_refusal_names_the_characters_and_the_way_out() -> None:
     with pytest.raises(PrintingRefused) as refused:
-        typeset("signs", {"text": "Ann \u738b", "corner": "Certificate 1"}, fonts=FONTS)
+        typeset("characters", {"text": "Ann \u738b", "corner": "Certificate 1"}, fonts=FONTS)
     assert "no typeface of the papers has '\u738b'" in str(refused.value)
     assert "Latin, Greek or Cyrillic letters" in str(refused.value)
 

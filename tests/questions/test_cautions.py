@@ -2,7 +2,8 @@
 
 import pytest
 
-from generator.questions import as_plain, askables, hazard_cautions
+from generator.issued import issued_question
+from generator.questions import askables, hazard_cautions
 from tests.questions.small_bank import FIRST_JOB, FULL, MIX_FILLER, bank_of, items
 
 
@@ -62,13 +63,13 @@ def test_an_item_tells_its_own_caution_and_those_of_its_hazards(known):
 
 
 def test_a_caution_comes_with_the_feedback_and_not_beside_the_question(known):
-    plain = as_plain(known["cleaning/wash/first"].make("A", ()))
+    plain = issued_question(known["cleaning/wash/first"].make("A", ()))
     assert plain["caution"] is None
     assert plain["cautions"][0] == {"hazard": "", "text": "Mind the step."}
 
 
 def test_where_the_act_itself_can_hurt_it_stands_beside_the_question_alone(known):
-    plain = as_plain(known["cleaning/wash/handled"].make("A", ()))
+    plain = issued_question(known["cleaning/wash/handled"].make("A", ()))
     assert plain["hands_on"]
     assert plain["caution"] == "Mask on."
     assert plain["cautions"] == []

@@ -78,9 +78,9 @@ def test_the_same_class_gets_the_same_draws(ready):
 def test_how_good_a_draw_is_depends_on_what_the_others_got():
     one, two = (("dry", "50 µm"),), (("dry", "60 µm"),)
     handed = HandedOut()
-    assert handed.standing(one, "7") == NEW_KEY
+    assert handed.rank(one, "7") == NEW_KEY
     handed.add(one, "7")
     handed.add(two, "8")
-    assert handed.standing(one, "7") == UNLIKE_NEIGHBOUR
-    assert handed.standing((("dry", "70 µm"),), "7") == NEW_VALUES
-    assert handed.standing((("dry", "70 µm"),), "8") == LIKE_NEIGHBOUR
+    assert handed.rank(one, "7") == UNLIKE_NEIGHBOUR
+    assert handed.rank((("dry", "70 µm"),), "7") == NEW_VALUES
+    assert handed.rank((("dry", "70 µm"),), "8") == LIKE_NEIGHBOUR

@@ -2,7 +2,7 @@
 
 import pytest
 
-from generator.bank.precedence import closure
+from generator.bank.precedence import transitive_closure
 from generator.questions.derived.from_procedure import (
     FROM_PROCEDURE,
     put_in_order,
@@ -92,7 +92,7 @@ def test_every_step_that_may_come_next_is_free_and_every_other_option_waits(bank
 def test_what_must_come_before_is_a_stated_pair_and_the_others_come_after(bank):
     names = names_by_text(bank)
     scored = scored_procedure(bank.procedures["mix_filler"].record)
-    after = closure(scored.reasons)
+    after = transitive_closure(scored.reasons)
     for derived in draws(what_comes_before, bank):
         asked = derived.stem.split("You are about to ")[1].split(". Which")[0]
         (then,) = [name for text, name in names.items() if text.lower() == asked.lower()]
@@ -106,7 +106,7 @@ def test_the_missing_step_stood_between_its_neighbours_and_the_others_belong_els
     record = bank.procedures["mix_filler"].record
     own = [step for step in record.steps if not step.optional]
     names = names_by_text(bank)
-    forced = closure(scored_procedure(record).reasons)
+    forced = transitive_closure(scored_procedure(record).reasons)
     foreign = {step.action for step in bank.procedures["wash_trailer"].record.steps}
     for derived in draws(which_is_missing, bank):
         place = [step.action for step in own].index(right(derived).text)

@@ -6,7 +6,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from generator.bank.precedence import closure, has_cycle, is_legal
+from generator.bank.precedence import has_cycle, is_legal, transitive_closure
 from generator.questions.drawing.ordering import (
     MOST_ORDERS,
     Scored,
@@ -152,7 +152,7 @@ def test_the_pairs_shown_allow_the_same_orders_as_the_pairs_stated(drawn):
     key = order_key(scored_of(names, pairs), tuple(names), SeededRandom(label))
     texts = dict(key.steps)
     told = {(texts[p.first][3:], texts[p.then][3:]) for p in key.pairs}
-    assert closure(told) == closure(pairs)
+    assert transitive_closure(told) == transitive_closure(pairs)
     assert key.orders == len(right_orders(key))
 
 

@@ -12,8 +12,9 @@ from generator.bank import load_bank
 from generator.bank.checks.numbers import numeric_entries
 from generator.bank.checks.options import normal
 from generator.bank.numeric_solution import Refusal, Solution, all_sets, corners, set_count, solve
+from generator.issued import issued_question
 from generator.quantities import Quantity
-from generator.questions import as_plain, askables
+from generator.questions import askables
 from generator.questions.drawing.numeric import draw_solution, numeric_key, prepared
 from generator.questions.drawing.ordering import (
     drawable_subsets,
@@ -193,7 +194,7 @@ def test_no_placeholder_is_left_in_anything_shown(asked):
         for form in ("A", "B"):
             question = askable.make(form, ())
             assert question is not None, askable.name
-            left = [text for text in texts(as_plain(question)) if PLACEHOLDER.search(text)]
+            left = [text for text in texts(issued_question(question)) if PLACEHOLDER.search(text)]
             assert left == [], askable.name
 
 

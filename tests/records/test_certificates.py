@@ -223,7 +223,7 @@ def test_a_paper_that_was_not_passed_is_refused_with_its_marks(tmp_path, marks, 
         first = missing(connection)[0]
     assert first.startswith("the last paper (issue 1, form A, of 2026-03-02) was ")
     assert said in first
-    assert first.endswith(f"teach, then issue anew: {SIT}")
+    assert first.endswith(f"teach, then issue a new paper: {SIT}")
 
 
 def test_a_paper_that_waits_for_a_person_is_marked_first(tmp_path):

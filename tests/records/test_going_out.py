@@ -187,7 +187,7 @@ def test_a_backup_never_takes_the_place_of_a_file(tmp_path):
     target = tmp_path / "backup.sqlite"
     target.write_bytes(b"older")
     with small_records(tmp_path) as connection:
-        with pytest.raises(RecordsRefused, match="'backup.sqlite' is there already"):
+        with pytest.raises(RecordsRefused, match="'backup.sqlite' already exists"):
             back_up(connection, target)
         with pytest.raises(RecordsRefused, match="there is no folder 'nowhere'"):
             back_up(connection, tmp_path / "nowhere" / "backup.sqlite")

@@ -45,7 +45,7 @@ def test_a_step_that_is_not_named_was_not_seen(procedures):
         (("protect",), "'protect' is not a step with =yes, =no or =not_seen"),
         (("protect=maybe",), "'protect=maybe' is not a step with"),
         (("protekt=yes",), "did you mean 'protect'?"),
-        (("protect=yes", "protect=no"), "'protect' is there twice"),
+        (("protect=yes", "protect=no"), "'protect' appears twice"),
         (("protect=not_seen",), "nothing was seen"),
         ((), "nothing was seen"),
     ],

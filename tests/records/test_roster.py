@@ -44,7 +44,7 @@ def test_a_name_may_be_left_out_and_any_usual_separator_will_do(text):
         ("\n\n", "people.csv:1:1: this roster is empty [roster-empty]"),
         ("code,name\n", "people.csv:1:1: nobody is on this roster [roster-empty]"),
         ("code,phone\nA1,7\n", "people.csv:1:6: a roster has no column 'phone' [roster-columns]"),
-        ("code,code\nA1,A1\n", "people.csv:1:6: the column 'code' is there twice [roster-columns]"),
+        ("code,code\nA1,A1\n", "people.csv:1:6: the column 'code' appears twice [roster-columns]"),
         ("name\nAnn\n", "people.csv:1:1: a roster needs a column named code [roster-columns]"),
         (
             "code,name\nA1\n",
@@ -59,11 +59,11 @@ def test_a_name_may_be_left_out_and_any_usual_separator_will_do(text):
         ('code\nA 1 \n"A/1"\n', "people.csv:3:1: 'A/1' cannot be a code [person-code]"),
         (
             "code\nA1\nB1\na1\n",
-            "people.csv:4:1: 'a1' is there already, in line 2 [person-repeated]",
+            "people.csv:4:1: 'a1' already appears in line 2 [person-repeated]",
         ),
         (
             "code\nA 1\nA-1\n",
-            "people.csv:3:1: 'A-1' is there already, in line 2 [person-repeated]",
+            "people.csv:3:1: 'A-1' already appears in line 2 [person-repeated]",
         ),
         (
             "code,name\n=1+1,Ann\n",
@@ -116,7 +116,7 @@ def test_codes_of_letters_and_digits_are_read_as_they_stand(numbers):
 
 
 @pytest.mark.parametrize("code", ["\u0410nna", "\uff21nna", "Anna\u0661", "Ann\u03b1", "A\u00b2"])
-def test_a_code_with_signs_that_only_look_like_others_is_refused(code):
+def test_a_code_with_letters_that_only_look_like_others_is_refused(code):
     (line,) = said(f"code\n{code}\n")
     assert "look like others and are not [person-code]" in line
 
@@ -126,7 +126,7 @@ def test_a_code_with_signs_that_only_look_like_others_is_refused(code):
 )
 def test_two_codes_that_look_the_same_are_the_same_person(one, other):
     assert said(f"code\n{one}\n{other}\n") == [
-        f"people.csv:3:1: '{other}' is there already, in line 2 [person-repeated]"
+        f"people.csv:3:1: '{other}' already appears in line 2 [person-repeated]"
     ]
 
 

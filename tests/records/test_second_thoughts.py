@@ -132,7 +132,7 @@ def test_an_inspector_sees_what_was_corrected_and_why(tmp_path):
 def test_the_same_date_twice_is_refused(tmp_path):
     with small_records(tmp_path) as connection:
         add_fact(connection, RIGHT, AT, TODAY)
-        with pytest.raises(RecordsRefused, match="is in the records already"):
+        with pytest.raises(RecordsRefused, match="is already in the records"):
             add_fact(connection, RIGHT, AT, TODAY)
         assert facts_of(connection, ANN.code) == (RIGHT,)
 
@@ -152,7 +152,7 @@ def test_a_wrong_look_gives_way_to_the_right_one(tmp_path):
 @pytest.mark.parametrize(
     ("number", "code", "reason", "said"),
     [
-        (9, ANN.code, "x", "'Apprentice 01' has no date 9; the numbers stand in: guidecoat"),
+        (9, ANN.code, "x", "'Apprentice 01' has no date 9; the numbers are in: guidecoat"),
         (1, BOB.code, "x", "'Apprentice 02' has no date 1"),
         (1, ANN.code, "", "say why it is changed"),
     ],
@@ -187,7 +187,7 @@ def test_a_void_can_be_taken_back_and_every_mark_counts_again(tmp_path):
         before = results_of(connection, ANN.code)
         void(connection, number, "typo, meant 11", AT)
         assert results_of(connection, ANN.code) == ()
-        with pytest.raises(RecordsRefused, match="was voided already: typo, meant 11"):
+        with pytest.raises(RecordsRefused, match="was already voided: typo, meant 11"):
             void(connection, number, "again", AT)
         assert issue_of(connection, number).void_reason == "typo, meant 11"
         take_back_void(connection, number, "meant issue 11", LATER)

@@ -10,8 +10,6 @@ from scipy.stats import binomtest
 from generator.reports.intervals import (
     FEWEST,
     Share,
-    marks_text,
-    percent,
     share_of_answers,
     share_of_marks,
 )
@@ -77,11 +75,3 @@ def test_a_mean_share_counts_part_marks():
         Fraction(3, 4), Fraction(2)
     )
     assert share_of_answers([]) is None and share_of_marks([]) is None
-
-
-def test_percents_and_marks_round_half_up():
-    assert percent(Fraction(1, 200)) == "1\u00a0%"
-    assert percent(Fraction(149, 200)) == "75\u00a0%"
-    assert marks_text(Fraction(47, 2)) == "23.5"
-    assert marks_text(Fraction(24)) == "24"
-    assert marks_text(Fraction(1, 3)) == "0.3"

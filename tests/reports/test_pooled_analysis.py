@@ -167,7 +167,7 @@ def test_forms_with_nothing_in_common_have_no_alpha_and_say_why(tmp_path):
         found = analysed(connection, number)
     plain = pooled_as_plain(found)
     assert plain["alpha"] is None
-    assert plain["reasons"]["alpha"] == "forms differ: no question stands on every form"
+    assert plain["reasons"]["alpha"] == "forms differ: no question is on every form"
     assert plain["common"] == []
 
 

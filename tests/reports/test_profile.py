@@ -26,7 +26,7 @@ from generator.reports import (
 from generator.reports.combined.analysis import analyse_pool
 from generator.reports.combined.answers import pooled
 from generator.reports.fixed_words import DISCLAIMERS
-from generator.reports.guessing_odds import chance_all_right, odds_in_words
+from generator.reports.guessing_odds import chance_all_right
 from generator.reports.person.paperwork import NOBODY, Paperwork, ProcedureName
 from generator.reports.person.placement import GATE, NOT_ASKED, SHOWN, WATCH, Step, placement
 from generator.reports.person.tasks import THRESHOLD, tasks_of
@@ -125,8 +125,7 @@ def test_the_luck_of_a_guesser_is_exact_for_each_kind(question, chance):
     assert chance_all_right([question, hand_written.options("choice", "A", "AB")]) == chance / 2
 
 
-def test_odds_are_words():
-    assert odds_in_words(Fraction(1, 7776)) == "1 time in 7,776"
+def test_a_task_with_a_number_to_type_cannot_be_guessed():
     sum_to_work = hand_written.numeric("60", "59", "61") | {"objective": "mixing/cup"}
     number = answer(1, question=sum_to_work)
     (task,) = tasks_of(paper_of([number]), NAMES)

@@ -1,8 +1,7 @@
-"""Forms with lettered options, their identity, history and the chance of passing by guessing."""
+"""Forms with lettered options, their history, and what is issued of them."""
 
 from generator.assembly.forms.expected import Facility
 from generator.assembly.forms.form import Form, FormQuestion
-from generator.assembly.forms.form_identity import LENGTH, SIGNS
 from generator.assembly.forms.form_plain import form_as_plain
 from generator.assembly.forms.forms import (
     Assembly,
@@ -13,7 +12,6 @@ from generator.assembly.forms.forms import (
 )
 from generator.assembly.forms.history import NO_HISTORY, History
 from generator.assembly.forms.key_positions import PositionAlarm, position_alarms
-from generator.assembly.forms.luck import NEVER, Outcomes, orders, pairs, ticks
 from generator.assembly.forms.mastery import (
     ONE_SIDED_95,
     TWO_SIDED_95,
@@ -28,22 +26,15 @@ __all__ = [
     "Form",
     "FormQuestion",
     "History",
-    "LENGTH",
-    "NEVER",
     "NO_HISTORY",
     "ONE_SIDED_95",
-    "Outcomes",
     "PositionAlarm",
-    "SIGNS",
     "TWO_SIDED_95",
     "assemble",
     "build_forms",
     "effective_number",
     "form_as_plain",
     "form_labels",
-    "orders",
-    "pairs",
     "position_alarms",
-    "ticks",
     "wilson_interval",
 ]

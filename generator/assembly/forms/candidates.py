@@ -2,7 +2,6 @@
 
 from collections.abc import Collection, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
-from fractions import Fraction
 
 from generator.assembly.forms.expected import expected_share
 from generator.assembly.forms.form import marks_of
@@ -11,6 +10,7 @@ from generator.assembly.forms.reading_load import words_of
 from generator.assembly.search import Candidate, Demand, Pool, pool_of
 from generator.assembly.supply import Stratum, percent_of, sets_apart, strands_of
 from generator.bank.models import Blueprint
+from generator.issued import FACTS
 from generator.questions import Askable
 
 
@@ -62,7 +62,7 @@ def _candidate(askable: Askable, cells: tuple[int, ...], past: History) -> Candi
         is_derived=askable.is_derived,
         marks=marks,
         expected=round(1000 * marks * share),
-        seconds=round(60 * Fraction(question.minutes)),
+        seconds=round(60 * FACTS.of(question.kind).minutes),
         words=words_of(question),
         past=past.exposure.get(askable.name, 0),
         variants=askable.variants,

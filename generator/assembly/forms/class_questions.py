@@ -38,20 +38,20 @@ def _drawn(askable: Askable, form: str, handed: HandedOut) -> Question:
 
 
 def _unlike(askable: Askable, form: str, handed: HandedOut, first: Question) -> Question:
-    best, standing = first, _standing(first, handed)
+    best, rank = first, _rank(first, handed)
     for number in range(2, MOST_LAYOUTS + 2):
-        if standing == NEW_KEY:
+        if rank == NEW_KEY:
             break
         other = _drawn(askable, f"{form}|{number}", handed)
-        if _standing(other, handed) < standing:
-            best, standing = other, _standing(other, handed)
-        if standing < LIKE_NEIGHBOUR and not isinstance(best.key, NumericKey):
+        if _rank(other, handed) < rank:
+            best, rank = other, _rank(other, handed)
+        if rank < LIKE_NEIGHBOUR and not isinstance(best.key, NumericKey):
             break
     return best
 
 
-def _standing(question: Question, handed: HandedOut) -> int:
-    return handed.standing(question.draw, _signature(question))
+def _rank(question: Question, handed: HandedOut) -> int:
+    return handed.rank(question.draw, _signature(question))
 
 
 def _signature(question: Question) -> str:

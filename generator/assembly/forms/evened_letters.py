@@ -1,4 +1,4 @@
-"""Letters of the right options laid anew where chance has piled them up on one letter."""
+"""Letters of the right options dealt again where chance has piled them up on one letter."""
 
 from dataclasses import replace
 
@@ -12,20 +12,20 @@ MOST_TRIES = 8
 
 
 def evened(form: Form) -> Form:
-    """Return a form whose keys stand as chance would have them; most forms come back as they are.
+    """Return a form whose keys are as chance would have them; most forms come back as they are.
 
-    Options that stand in the order of their numbers keep it.
+    Options in the order of their numbers keep it.
     """
     for number in range(1, MOST_TRIES + 1):
         if not position_alarms(form):
             break
         form = replace(
-            form, questions=tuple(_laid_anew(entry, form, number) for entry in form.questions)
+            form, questions=tuple(_dealt_again(entry, form, number) for entry in form.questions)
         )
     return form
 
 
-def _laid_anew(entry: FormQuestion, form: Form, number: int) -> FormQuestion:
+def _dealt_again(entry: FormQuestion, form: Form, number: int) -> FormQuestion:
     question = entry.question
     if question.kind != "choice" or not isinstance(question.key, ChoiceKey):
         return entry

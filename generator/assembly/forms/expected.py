@@ -3,18 +3,22 @@
 from collections.abc import Mapping
 from dataclasses import dataclass
 from fractions import Fraction
+from typing import Final
+
+from generator.bank.models import Kind
+from generator.issued import ByKind
 
 # Share of the marks that a learner at the end of a module is expected to get, in percent, by kind
 # and then by level. These are starting values of ours; answers take their place as they come in.
-PRIOR_PERCENT: Mapping[str, Mapping[str, int]] = {
-    "choice": {"recall": 80, "apply": 70, "diagnose": 65},
-    "multiple_response": {"recall": 70, "apply": 60, "diagnose": 55},
-    "match": {"recall": 75, "apply": 65, "diagnose": 60},
-    "order": {"recall": 70, "apply": 65, "diagnose": 60},
-    "numeric": {"recall": 70, "apply": 60, "diagnose": 50},
-    "written": {"recall": 65, "apply": 60, "diagnose": 55},
-}
-# so many answers weigh as much as the prior
+PRIOR_PERCENT: Final = ByKind[Mapping[str, int]](
+    numeric={"recall": 70, "apply": 60, "diagnose": 50},
+    choice={"recall": 80, "apply": 70, "diagnose": 65},
+    multiple_response={"recall": 70, "apply": 60, "diagnose": 55},
+    order={"recall": 70, "apply": 65, "diagnose": 60},
+    match={"recall": 75, "apply": 65, "diagnose": 60},
+    written={"recall": 65, "apply": 60, "diagnose": 55},
+)
+# this many answers weigh as much as the prior
 PRIOR_ANSWERS = 10
 
 
@@ -30,12 +34,12 @@ class Facility:
     answers: int
 
 
-def prior_share(kind: str, level: str) -> Fraction:
+def prior_share(kind: Kind, level: str) -> Fraction:
     """Return the expected share of marks of a question nobody has answered."""
-    return Fraction(PRIOR_PERCENT[kind][level], 100)
+    return Fraction(PRIOR_PERCENT.of(kind)[level], 100)
 
 
-def expected_share(kind: str, level: str, known: Facility | None) -> Fraction:
+def expected_share(kind: Kind, level: str, known: Facility | None) -> Fraction:
     """Return the expected share of marks, 0 to 1; a few answers move the prior only a little."""
     prior = prior_share(kind, level)
     if known is None:

@@ -2,9 +2,8 @@
 
 from dataclasses import dataclass
 
+from generator.issued import FACTS, marks_needed
 from generator.questions import MatchKey, Question, WrittenKey
-
-MARKS = {"choice": 1, "multiple_response": 2, "numeric": 2, "order": 2}
 
 
 @dataclass(frozen=True, slots=True)
@@ -47,7 +46,7 @@ class Form:
     @property
     def pass_marks(self) -> int:
         """Return the marks at or above which the paper is passed; part marks round up."""
-        return -(-self.marks * self.pass_percent // 100)
+        return marks_needed(self.marks, self.pass_percent)
 
 
 def marks_of(question: Question) -> int:
@@ -56,4 +55,6 @@ def marks_of(question: Question) -> int:
         return len(question.key.answers)
     if isinstance(question.key, WrittenKey):
         return sum(marks for _, marks in question.key.points)
-    return MARKS[question.kind]
+    marks = FACTS.of(question.kind).marks
+    assert marks is not None
+    return marks

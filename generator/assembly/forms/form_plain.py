@@ -1,10 +1,8 @@
-"""A form as plain data, the one form that paper, key and records read."""
+"""From an assembled form to the plain JSON that is issued."""
 
 from generator.assembly.forms.form import Form, FormQuestion
-from generator.assembly.forms.form_identity import form_id
-from generator.assembly.forms.guessing import guesser_passes
 from generator.assembly.forms.mastery import mastery_marks
-from generator.questions import Plain, as_plain
+from generator.issued import IssuedEntry, IssuedForm, form_id, guesser_passes, issued_question
 
 CONSTANTS = (
     "1 mil = 0.001 inch = 25.4 µm",
@@ -16,16 +14,17 @@ CONSTANTS = (
 )
 
 
-def form_as_plain(form: Form) -> Plain:
+def form_as_plain(form: Form) -> IssuedForm:
     """Return a form as JSON-ready data for paper, key and records.
 
-    form_id         eight signs that its papers carry, other ones for every other content
+    form_id         eight characters that its papers carry, others for every other content
     guesser_passes  chance that somebody who guesses everything passes, 0 to 1
-    mastery_marks   fewest marks that show the standard, or nothing where the paper is too short
+    mastery_marks   fewest marks that show the standard, or None where the paper is too short
     cautions        those that stand on the paper, each once; the others come with the feedback
     """
     cautions = dict.fromkeys(q.question.caution for q in form.questions if q.question.caution)
-    plain: Plain = {
+    entries = [_entry(entry, form) for entry in form.questions]
+    issued: IssuedForm = {
         "title": form.title,
         "blueprint": form.blueprint,
         "form": form.label,
@@ -37,19 +36,19 @@ def form_as_plain(form: Form) -> Plain:
         "pass_marks": form.pass_marks,
         "gate": list(form.gate),
         "person": form.person,
-        "guesser_passes": float(guesser_passes(form)),
+        "guesser_passes": float(guesser_passes(entries, form.pass_marks)),
         "mastery_marks": mastery_marks([e.marks for e in form.questions], form.pass_percent),
-        "questions": [_entry(entry, form) for entry in form.questions],
+        "questions": entries,
         "constants": list(CONSTANTS),
         "cautions": list(cautions),
     }
-    return {"form_id": form_id(plain), **plain}
+    return {"form_id": form_id(issued), **issued}
 
 
-def _entry(entry: FormQuestion, form: Form) -> Plain:
+def _entry(entry: FormQuestion, form: Form) -> IssuedEntry:
     return {
         "number": entry.number,
         "marks": entry.marks,
         "must_pass": entry.number in form.gate,
-        "question": as_plain(entry.question),
+        "question": issued_question(entry.question),
     }

@@ -23,7 +23,7 @@ from generator.bank.models import Blueprint
 from generator.questions import Askable, askables
 from generator.questions.giveaways import kept_apart
 
-# after so many stuck cells none is parted
+# after this many stuck cells none is parted
 MOST_CELLS_WHOLE = 3
 
 
@@ -132,7 +132,7 @@ class _Class:
     asked: ClassQuestions
 
     def is_gate(self, seat: Seat) -> bool:
-        """Say whether the question on a seat must be right to pass."""
+        """Return whether the question on a seat must be right to pass."""
         cell = self.choice.strands[seat.cell].cell
         return self.entry.record.cells[cell].critical is not None
 
@@ -162,6 +162,6 @@ def _form(of: _Class, label: str, person: str, seats: Sequence[Seat]) -> Form:
 
 
 def form_labels(count: int) -> tuple[str, ...]:
-    """Return the labels of so many forms: A to Z, then 27 and on."""
+    """Return the labels of a number of forms: A to Z, then 27 and on."""
     letters = "ABCDEFGHIJKLMNOPQRSTUVWXYZ"
     return tuple(letters[i] if i < len(letters) else str(i + 1) for i in range(count))

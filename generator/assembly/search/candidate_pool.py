@@ -2,23 +2,25 @@
 
 from dataclasses import dataclass, field
 
+from generator.bank.models import Kind
+
 
 @dataclass(frozen=True, slots=True)
 class Candidate:
     """A question that may be chosen.
 
-    record    what stands behind it and its twins; two of one record never share a paper
+    record    the record that it and its twins were made from; two of one record never share a paper
     cells     places of the cells that it may fill
     expected  marks that a learner is expected to get, in thousandths
     past      how often it was issued before
-    variants  how many papers it can stand on without repeating itself
+    variants  how many papers it can be on without repeating itself
     """
 
     name: str
     record: str
     cells: tuple[int, ...]
     objective: str = ""
-    kind: str = "choice"
+    kind: Kind = "choice"
     is_derived: bool = False
     marks: int = 1
     expected: int = 700
@@ -33,7 +35,7 @@ class Demand:
     """What the papers must be.
 
     counts  questions of each cell
-    must    (cell, candidate) of each question that stands on every paper
+    must    (cell, candidate) of each question that is on every paper
     avoid   for each paper the candidates that its person has met; may be empty
     seconds, words, new: of each paper, at least or at most; None sets no limit
     """

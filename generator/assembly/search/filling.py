@@ -6,17 +6,12 @@ from generator.assembly.search.candidate_pool import Candidate
 from generator.assembly.search.papers import Papers
 from generator.assembly.search.shared_cells import SharedCells
 from generator.assembly.supply import unmatched
+from generator.bank.models import Kind
+from generator.issued import ByKind
 from generator.questions import SeededRandom
 
 # the percent of a paper that each kind should take, where its cell leaves the kind open
-KIND_PERCENT = {
-    "choice": 50,
-    "numeric": 20,
-    "multiple_response": 10,
-    "order": 10,
-    "match": 6,
-    "written": 4,
-}
+KIND_PERCENT = ByKind(numeric=20, choice=50, multiple_response=10, order=10, match=6, written=4)
 # divided by any of them without a rest
 _SCALE = 300
 
@@ -66,7 +61,7 @@ class _Filling:
         self.left = MOST_CHOICES
         self.nearest = (-1, 0, 0)
         self.objectives: Counter[str] = Counter()
-        self.kinds: Counter[str] = Counter()
+        self.kinds: Counter[Kind] = Counter()
         self.derived = 0
         for place in papers.chosen(form):
             self._count(papers.pool.candidates[place], 1)
@@ -128,11 +123,11 @@ class _Filling:
             candidate.past,
             self.objectives[candidate.objective],
             int(candidate.is_derived and 2 * self.derived >= chosen),
-            kinds * _SCALE // KIND_PERCENT[candidate.kind],
+            kinds * _SCALE // KIND_PERCENT.of(candidate.kind),
         )
 
     def _leaves_enough(self, cell: int, place: int) -> bool:
-        """Say whether the cells that share records can still be filled after this choice."""
+        """Return whether the cells that share records can still be filled after this choice."""
         cells = self.shared.tied[cell]
         if len(cells) == 1:
             return True

@@ -38,11 +38,11 @@ class Papers:
         return len(self.holders[candidate])
 
     def is_spent(self, candidate: int) -> bool:
-        """Say whether one use more would be a repeat."""
+        """Return whether one use more would be a repeat."""
         return self.uses(candidate) >= self.pool.candidates[candidate].variants
 
     def is_free(self, candidate: int, form: int) -> bool:
-        """Say whether a paper could take a candidate beside all it has."""
+        """Return whether a paper could take a candidate beside all it has."""
         return form not in self.holders[candidate] and not self.clashes(candidate, form)
 
     def clashes(self, candidate: int, form: int, besides: int | None = None) -> tuple[int, ...]:

@@ -9,7 +9,7 @@ EXAM_POOLS = ("exam", "both")
 
 
 def fits(cell: Cell, askable: Askable) -> bool:
-    """Say whether a question may fill a cell; a study item never does."""
+    """Return whether a question may fill a cell; a study item never does."""
     return (
         askable.use in EXAM_POOLS
         and (cell.module is None or askable.module == cell.module)

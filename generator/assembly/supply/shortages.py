@@ -10,7 +10,8 @@ from generator.assembly.supply.standing_together import maximum_independent_set
 from generator.bank import Bank, Entry
 from generator.bank.models import Blueprint
 from generator.diagnostics import Problem
-from generator.questions import MINUTES, Askable, askables
+from generator.issued import FACTS
+from generator.questions import Askable, askables
 from generator.questions.giveaways import kept_apart
 
 RULE = "blueprint-cannot-be-filled"
@@ -121,7 +122,7 @@ def _time(entry: Entry[Blueprint], piles: Sequence[Sequence[Askable]]) -> Iterat
     """Return a plan whose time is too short even for the quickest questions."""
     plan = entry.record
     quickest = [
-        sorted(MINUTES[askable.kind] for askable in pile)[:count]
+        sorted(FACTS.of(askable.kind).minutes for askable in pile)[:count]
         for pile, count in zip(piles, cell_counts(plan), strict=True)
     ]
     needed = sum(minutes for cell in quickest for minutes in cell)

@@ -10,7 +10,7 @@ MOST_TRIES = 2_000
 def maximum_independent_set(names: Iterable[str], apart: Apart, wanted: int | None = None) -> int:
     """Return the size of the largest set of names of which no two are kept apart.
 
-    wanted  so many are enough: a size at or above it may be given for a larger one
+    wanted  this many are enough: a size at or above it may be given for a larger one
     Exact, but where the conflicts are too many to try the sets: there it is a bound that no set
     passes, so that what is called short is short.
     """
@@ -74,7 +74,7 @@ class _Group:
     def _branch(self, group: set[str]) -> int | None:
         """Branch on the name with the most conflicts: without it, or with it and none of those.
 
-        Gives nothing where the tries run out.
+        Returns None where the tries run out.
         """
         self.tries += 1
         if self.tries > MOST_TRIES:

@@ -7,11 +7,15 @@ from fractions import Fraction
 from generator.assembly.supply.eligibility import fits
 from generator.assembly.supply.matching import unmatched
 from generator.assembly.supply.plan import apportioned, cell_counts
-from generator.bank.models import Blueprint
+from generator.bank.models import Blueprint, Kind
 from generator.questions import Askable
 
 # choice and typed numbers on their own, as they differ most in time; the others are few
-GROUPS = (("choice",), ("numeric",), ("multiple_response", "order", "match", "written"))
+GROUPS: tuple[tuple[Kind, ...], ...] = (
+    ("choice",),
+    ("numeric",),
+    ("multiple_response", "order", "match", "written"),
+)
 # the percent of a paper that a group takes at most, while others can fill it
 MOST_PERCENT = (50, 20, 30)
 
@@ -25,11 +29,11 @@ class Stratum:
     """
 
     cell: int
-    kinds: tuple[str, ...]
+    kinds: tuple[Kind, ...]
     count: int
 
     def takes(self, blueprint: Blueprint, askable: Askable) -> bool:
-        """Say whether a question may stand here."""
+        """Return whether a question may stand here."""
         fitting = fits(blueprint.cells[self.cell], askable)
         return fitting and (not self.kinds or askable.kind in self.kinds)
 

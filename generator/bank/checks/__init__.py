@@ -6,6 +6,7 @@ file here.
 
 from collections.abc import Iterator, Mapping
 from dataclasses import replace
+from pathlib import Path
 from typing import Any
 
 from generator.bank.bank import Bank, Entry
@@ -33,7 +34,9 @@ from generator.bank.checks import (
 from generator.bank.checks.honesty import is_from_memory
 from generator.bank.checks.lessons import shown_figures
 from generator.bank.checks.options import normal
+from generator.bank.checks.ordering import MOST_ORDERS
 from generator.bank.checks.rule import Rule
+from generator.bank.loader import load_bank
 from generator.bank.verdicts import GROUPS, RecordAt, Verdicts
 from generator.diagnostics import Problem, sorted_problems
 
@@ -100,4 +103,29 @@ def _of_single_records(bank: Bank, verdicts: Verdicts) -> Iterator[Problem]:
         verdicts.keep(entry, said[id(entry)])
 
 
-__all__ = ["RULES", "Rule", "check_bank", "is_from_memory", "normal", "shown_figures"]
+def checked_bank(
+    folder: Path, lessons: Path, verdicts: Verdicts | None = None
+) -> tuple[Bank | None, tuple[Problem, ...]]:
+    """Return the bank of a folder with every problem of reading and of the rules.
+
+    Every way in takes the bank from here: `check`, `serve`, a build, an issue. Rules look only at
+    what could be read, so a broken record is reported once.
+
+    lessons   the folder of the course's lessons, which some rules look into
+    verdicts  of an earlier run, for records that have not changed
+    """
+    bank, problems = load_bank(folder, lessons)
+    found = check_bank(bank, verdicts) if bank else ()
+    return bank, sorted_problems((*problems, *found))
+
+
+__all__ = [
+    "MOST_ORDERS",
+    "RULES",
+    "Rule",
+    "check_bank",
+    "checked_bank",
+    "is_from_memory",
+    "normal",
+    "shown_figures",
+]

@@ -59,7 +59,7 @@ RULES = (
     Rule(
         "figure-drawing",
         "error",
-        "A drawing stands in the page as it is, so it holds shapes and words, and nothing that "
+        "A drawing is put into the page as it is, so it holds shapes and words, and nothing that "
         "runs, loads or ends the page.",
         "<svg ...><script>...</script></svg>",
         "<svg ...><path .../><text ...>Wet film</text></svg>",
@@ -71,6 +71,14 @@ RULES = (
         "would not open without a signal, and half a link stays in the text as it is.",
         "[fan] (term:fan), [fan](trem:fan), [rule](https://...)",
         "[fan](term:fan), [rule](source:osha_134)",
+    ),
+    Rule(
+        "text-block",
+        "error",
+        "The text of a record is shown in a line of a question, a card or a paper, where a list, a "
+        "table or a heading has no room. Lessons may hold all of them.",
+        "action: |\n  Put on:\n\n  - goggles\n  - gloves",
+        "action: Put on goggles and gloves",
     ),
     Rule(
         "lesson-title",
@@ -96,7 +104,7 @@ RULES = (
     Rule(
         "sign-without-font",
         "error",
-        "No typeface of the papers has this sign, so that the paper could not be set.",
+        "No typeface of the papers has this character, so that the paper could not be set.",
         "stem: The gauge shows a \U0001f3a8",
         "stem: The gauge shows a color card",
     ),

@@ -5,7 +5,7 @@ from collections.abc import Iterator
 from generator.bank.bank import Bank
 from generator.bank.checks.honesty import is_from_memory
 from generator.bank.checks.rule import Rule
-from generator.bank.precedence import closure
+from generator.bank.precedence import transitive_closure
 from generator.diagnostics import Problem
 
 # what a marker weighs, or what has a mark for each part, opens no gate
@@ -14,7 +14,7 @@ FEWEST_LATER = 2
 
 
 def critical_item(bank: Bank) -> Iterator[Problem]:
-    """Return critical items that cannot stand on a paper as must-pass."""
+    """Return critical items that cannot be on a paper as must-pass."""
     for entry in bank.items.values():
         record = entry.record
         if record.critical is None:
@@ -25,7 +25,7 @@ def critical_item(bank: Bank) -> Iterator[Problem]:
             hint = f"make it one of {', '.join(RIGHT_OR_WRONG)}, or take 'critical' away"
             yield entry.problem("error", "critical-item", message, "critical", hint=hint)
         if record.use == "study":
-            message = "a study item never stands on a paper, so it cannot be critical"
+            message = "a study item is never on a paper, so it cannot be critical"
             hint = "write 'use: exam' or 'use: both', or take 'critical' away"
             yield entry.problem("error", "critical-item", message, "critical", hint=hint)
 
@@ -45,7 +45,7 @@ def critical_pair(bank: Bank) -> Iterator[Problem]:
                 message = f"a pair of class {pair.pair_class} hurts nobody, so it is not critical"
                 hint = "write 'class: danger' where it does, or take 'critical' away"
                 yield entry.problem("error", "critical-pair", message, *path, hint=hint)
-            later = {c for b, c in closure(kept) if b == pair.then}
+            later = {c for b, c in transitive_closure(kept) if b == pair.then}
             if len(later) < FEWEST_LATER or optional & {pair.first, pair.then}:
                 message = (
                     f"no question can be made of this pair: {len(later)} steps are forced after "

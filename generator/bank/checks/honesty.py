@@ -22,7 +22,7 @@ _TOLD_OF = frozenset(
 
 
 def is_from_memory(bank: Bank, tag: SourceTag) -> bool:
-    """Say whether a tag rests on a text that was not read again."""
+    """Return whether a tag rests on a text that was not read again."""
     if tag.key in bank.sources:
         return bank.sources[tag.key].record.status == "from_memory"
     return tag.key == "from_memory"
@@ -136,7 +136,7 @@ RULES = (
     Rule(
         "caution-missing",
         "error",
-        "Where the work can hurt, the caution stands beside the step, not in another chapter.",
+        "Where the work can hurt, the caution is printed beside the step, not in another chapter.",
         "safety: true",
         "safety: true\ncaution: Goggles and gloves before the tin is opened.",
         lambda bank: (
@@ -154,7 +154,7 @@ RULES = (
     Rule(
         "source-without-use",
         "note",
-        "The bibliography lists what the course stands on and no more.",
+        "The bibliography lists what the course rests on and no more.",
         "a key in sources.yml that nothing cites",
         "cite it, or take it out",
         source_without_use,

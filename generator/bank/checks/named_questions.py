@@ -37,7 +37,7 @@ def _unknown(
 
 
 def _is_known(bank: Bank, name: str) -> bool:
-    """Say whether a name is an item, or one of the questions that a record gives."""
+    """Return whether a name is an item, or one of the questions that a record gives."""
     group, _, rest = name.partition("/")
     record = rest.partition("/")[0]
     groups = {"procedures": bank.procedures, "faults": bank.faults, "tables": bank.tables}
@@ -80,7 +80,7 @@ def study_on_paper(bank: Bank) -> Iterator[Problem]:
         for place, name in enumerate(entry.record.must_include):
             item = bank.items.get(name)
             if item and item.record.use == "study":
-                message = f"'{name}' is for study; its key stands on the site"
+                message = f"'{name}' is for study; its key is on the site"
                 yield entry.problem("error", "study-on-paper", message, "must_include", place)
 
 
@@ -105,7 +105,7 @@ RULES = (
     Rule(
         "study-on-paper",
         "error",
-        "A study item's key stands on the site, so it measures nothing on a paper.",
+        "A study item's key is on the site, so it measures nothing on a paper.",
         "must_include: [filler/mix/mixing_board]",
         "must_include: [filler/mix/streaks_left]",
         study_on_paper,

@@ -28,7 +28,7 @@ def normal(text: str) -> str:
     """Return a text without the differences that do not matter to a reader."""
     seen = normalize("NFKC", text)
     if not seen.isascii():
-        seen = "".join(sign for sign in seen if category(sign) != "Cf")
+        seen = "".join(letter for letter in seen if category(letter) != "Cf")
     return " ".join(seen.casefold().split()).rstrip(".,;:!? ")
 
 
@@ -62,7 +62,7 @@ def combined_option(bank: Bank) -> Iterator[Problem]:
     for entry in _with_options(bank):
         for place, option in enumerate(entry.record.options):
             if _COMBINED.search(normal(option.text)):
-                message = "an option stands by itself and does not point to the others"
+                message = "each option must make sense by itself and does not point to the others"
                 path = ("options", place, "text")
                 yield entry.problem("error", "combined-option", message, *path)
 

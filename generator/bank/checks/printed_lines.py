@@ -10,7 +10,7 @@ from generator.bank.models import MatchItem
 from generator.bank.written_texts import written_texts
 from generator.diagnostics import Problem
 
-MOST_SIGNS = 2000
+MOST_CHARACTERS = 2000
 
 
 def sheet_shape(bank: Bank) -> Iterator[Problem]:
@@ -69,8 +69,10 @@ def _repeated(
 def long_text(bank: Bank) -> Iterator[Problem]:
     """Return texts of records that no page and no paper was laid out for."""
     for text in written_texts(bank):
-        if len(text.text) > MOST_SIGNS:
-            message = f"this text has {len(text.text):,} signs; {MOST_SIGNS:,} is the most"
+        if len(text.text) > MOST_CHARACTERS:
+            message = (
+                f"this text has {len(text.text):,} characters; {MOST_CHARACTERS:,} is the most"
+            )
             yield Problem(text.place, "error", "long-text", message, "split it, or shorten it")
 
 
@@ -78,8 +80,8 @@ RULES = (
     Rule(
         "long-text",
         "error",
-        "A text of a record stands on a phone and on a paper; nobody reads pages of it there.",
-        "action: (3,000 signs)",
+        "A text of a record is shown on a phone and on a paper; nobody reads pages of it there.",
+        "action: (3,000 characters)",
         "action: Wipe the panel dry with the second cloth",
         long_text,
     ),

@@ -30,7 +30,7 @@ RULES = (
     Rule(
         "repeated-key",
         "error",
-        "A name that stands twice would silently lose one of its values.",
+        "A name that appears twice would silently lose one of its values.",
         "level: recall\nlevel: apply",
         "level: apply",
     ),
@@ -47,7 +47,7 @@ RULES = (
     Rule(
         "wrong-shape",
         "error",
-        "A list, a mapping or a text stands where another is expected.",
+        "A list, a mapping or a text is used where another is expected.",
         "options: Degrease it",
         "options:\n  - text: Degrease it",
     ),
@@ -105,7 +105,13 @@ RULES = (
         "formula: wet_film(dry)",
     ),
     Rule("formula-power", "error", "Powers are whole and at most 6.", "9 ** 99", "9 ** 2"),
-    Rule("formula-size", "error", "Formulas and their numbers stay small.", "(600 signs)", "a / b"),
+    Rule(
+        "formula-size",
+        "error",
+        "Formulas and their numbers stay small.",
+        "(600 characters)",
+        "a / b",
+    ),
     Rule(
         "formula-call",
         "error",

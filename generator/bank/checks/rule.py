@@ -13,12 +13,12 @@ Look = Callable[[Bank], Iterator[Problem]]
 class Rule:
     """One rule.
 
-    name      kebab-case, as printed in brackets behind a message
+    name      kebab-case, as printed in brackets after a message
     severity  error stops the build
     why       a sentence or two on what the rule protects
     wrong     a short example that breaks it
     right     the same, mended
-    look      gives the problems of a bank; nothing where the reader itself applies the rule
+    look      returns the problems of a bank; None where the reader itself applies the rule
     """
 
     name: str

@@ -72,7 +72,7 @@ def _same(cell: str) -> object:
 
 
 def rows_agree(bank: Bank) -> Iterator[Problem]:
-    """Return rows that stand twice, and rows that answer one look-up in two ways."""
+    """Return rows that appear twice, and rows that answer one look-up in two ways."""
     for entry in bank.tables.values():
         rows = _whole_rows(entry)
         whole: dict[tuple[object, ...], int] = {}
@@ -81,9 +81,7 @@ def rows_agree(bank: Bank) -> Iterator[Problem]:
             first = whole.setdefault(tuple(map(_same, row)), place)
             if first != place:
                 twice.add(place)
-                yield _row_problem(
-                    entry, place, f"this row stands here again, after row {first + 1}"
-                )
+                yield _row_problem(entry, place, f"this row appears again, after row {first + 1}")
         yield from _contradictions(entry, rows, twice)
 
 

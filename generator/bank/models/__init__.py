@@ -3,7 +3,7 @@
 Files: fields (how text becomes a value), items, knowledge, frame.
 """
 
-from generator.bank.models.fields import Record, SourceTag, decimal
+from generator.bank.models.fields import Kind, Record, SourceTag, decimal
 from generator.bank.models.frame import (
     BankSheet,
     Blueprint,
@@ -43,6 +43,7 @@ __all__ = [
     "Hazard",
     "ITEM_KINDS",
     "Item",
+    "Kind",
     "MatchItem",
     "Module",
     "MultipleResponseItem",

@@ -3,7 +3,7 @@
 import re
 from dataclasses import dataclass
 from fractions import Fraction
-from typing import Annotated, Any
+from typing import Annotated, Any, Literal
 
 from pydantic import BaseModel, BeforeValidator, ConfigDict, PlainValidator, WithJsonSchema
 
@@ -13,10 +13,11 @@ _WHOLE = re.compile(r"[0-9]{1,9}\Z")
 _STEPPED = re.compile(r"(\S+) to (\S+) step (\S+)\Z")
 _SCALAR = {"type": ["string", "number", "boolean"]}
 MOST_VALUES = 400
+Kind = Literal["numeric", "choice", "multiple_response", "order", "match", "written"]
 
 
 class Record(BaseModel):
-    """A mapping with declared names only; None in it changes after reading."""
+    """A mapping with declared names only; nothing in it changes after reading."""
 
     model_config = ConfigDict(extra="forbid", frozen=True)
 
@@ -57,7 +58,7 @@ def _grid(value: object) -> tuple[str, ...]:
     if not texts:
         raise ValueError("no value is allowed; list at least one")
     if len(set(texts)) < len(texts):
-        raise ValueError("a value stands twice in this list")
+        raise ValueError("a value appears twice in this list")
     return texts
 
 
@@ -92,7 +93,7 @@ class SourceTag:
 
     @property
     def is_published(self) -> bool:
-        """Say whether the tag names a document."""
+        """Return whether the tag names a document."""
         return self.key not in ("common_practice", "from_memory")
 
 

@@ -4,7 +4,7 @@ from typing import Annotated, Literal
 
 from pydantic import Field
 
-from generator.bank.models.fields import Decimal, Record, Rows, Sources, Text, Whole
+from generator.bank.models.fields import Decimal, Kind, Record, Rows, Sources, Text, Whole
 from generator.bank.models.items import Level
 
 
@@ -130,7 +130,7 @@ class Giveaways(Record):
 class Cell(Record):
     """How many questions a paper takes from one module or objective.
 
-    count     so many questions, or
+    count     a number of questions, or
     share     a percent of those that the cells with a count leave
     topic     what the cell stands for, where a rule or a job names it
     critical  a hazard: only questions marked critical for it, and they must be right to pass
@@ -139,9 +139,7 @@ class Cell(Record):
     topic: Text | None = None
     module: Text | None = None
     objective: Text | None = None
-    kinds: tuple[
-        Literal["numeric", "choice", "multiple_response", "order", "match", "written"], ...
-    ] = ()
+    kinds: tuple[Kind, ...] = ()
     levels: tuple[Level, ...] = ()
     critical: Text | None = None
     count: Whole | None = None

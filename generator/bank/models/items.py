@@ -6,6 +6,7 @@ from pydantic import Field
 
 from generator.bank.models.fields import (
     Decimal,
+    Kind,
     Record,
     Rows,
     Sources,
@@ -44,7 +45,7 @@ class Item(Record):
     caution     what a learner must heed besides, in the author's words
     hands_on    whether answering means touching the thing itself, so that a paper warns first
     critical    set where a wrong answer would hurt somebody
-    place       whose rule is asked, a name of places.yml; nothing where it holds anywhere
+    place       whose rule is asked, a name of places.yml; None where it holds anywhere
     apart_from  items that never share a paper with this one
     twin_of     items or records that ask the same thing; together they count as one
     """
@@ -191,8 +192,7 @@ class WrittenItem(Item):
     model: Text
 
 
-AnyItem = NumericItem | ChoiceItem | MultipleResponseItem | OrderItem | MatchItem | WrittenItem
-ITEM_KINDS: dict[str, type[Item]] = {
+ITEM_KINDS: dict[Kind, type[Item]] = {
     "numeric": NumericItem,
     "choice": ChoiceItem,
     "multiple_response": MultipleResponseItem,

@@ -48,7 +48,7 @@ class Pair(Record):
 
     @property
     def scores(self) -> bool:
-        """Say whether a learner is marked on this pair."""
+        """Return whether a learner is marked on this pair."""
         return self.pair_class != "habit"
 
 
@@ -58,7 +58,7 @@ class Procedure(Record):
     cautions  what to heed besides the cautions of the hazards that its steps meet
     wears     hazards guarded against before the first step; the card says so
     harmless  why no step can hurt anybody, where none meets a hazard
-    place     whose rule it follows, a name of places.yml; nothing where it holds anywhere
+    place     whose rule it follows, a name of places.yml; None where it holds anywhere
     """
 
     title: Text
@@ -123,7 +123,7 @@ class LookUp(Record):
 class Table(Record):
     """A published table; its rows stand here or in a data file of the relations.
 
-    place  whose rule it is, a name of places.yml; nothing where it holds anywhere
+    place  whose rule it is, a name of places.yml; None where it holds anywhere
     """
 
     title: Text

@@ -23,14 +23,14 @@ from generator.marking.analysis.response_table import (
     read_key,
     read_responses,
 )
-from generator.marking.analysis.scores import Figure, Scores, right_or_wrong_scores
+from generator.marking.analysis.scores import Scores, Statistic, right_or_wrong_scores
 
 __all__ = [
     "ClassAnalysis",
     "Decision",
     "FACILITY_FROM",
     "FLAG_WORDS",
-    "Figure",
+    "Statistic",
     "INTERVAL_FROM",
     "ItemAnalysis",
     "Key",

@@ -6,11 +6,11 @@ from typing import Any
 from generator.marking.analysis.decision import Decision
 from generator.marking.analysis.item_analysis import ClassAnalysis, ItemAnalysis
 from generator.marking.analysis.option_counts import OptionUse
-from generator.marking.analysis.scores import Figure
+from generator.marking.analysis.scores import Statistic
 
 Plain = dict[str, Any]
-_FIGURES = ("mean", "variance", "sample_variance", "alpha", "kr20", "kr21", "sem")
-_ITEM_FIGURES = ("facility", "item_total", "item_rest", "alpha_if_dropped")
+_STATISTICS = ("mean", "variance", "sample_variance", "alpha", "kr20", "kr21", "sem")
+_ITEM_STATISTICS = ("facility", "item_total", "item_rest", "alpha_if_dropped")
 
 
 def analysis_as_plain(analysis: ClassAnalysis) -> Plain:
@@ -18,8 +18,8 @@ def analysis_as_plain(analysis: ClassAnalysis) -> Plain:
     return {
         "people": analysis.people,
         "trust": analysis.trust,
-        **_values(analysis, _FIGURES),
-        "reasons": _reasons(analysis, _FIGURES),
+        **_values(analysis, _STATISTICS),
+        "reasons": _reasons(analysis, _STATISTICS),
         "decision": _decision(analysis.decision),
         "items": [item_as_plain(item) for item in analysis.items],
     }
@@ -30,10 +30,10 @@ def item_as_plain(item: ItemAnalysis) -> Plain:
     return {
         "name": item.name,
         "right": item.right,
-        **_values(item, _ITEM_FIGURES),
+        **_values(item, _ITEM_STATISTICS),
         "facility_interval": item.facility_interval and list(item.facility_interval),
         "item_rest_interval": item.item_rest_interval and list(item.item_rest_interval),
-        "reasons": _reasons(item, _ITEM_FIGURES),
+        "reasons": _reasons(item, _ITEM_STATISTICS),
         "band": item.band,
         "options": [_option(use) for use in item.options],
         "flags": list(item.flags),
@@ -57,14 +57,14 @@ def _decision(decision: Decision | None) -> Plain | None:
 
 
 def _values(record: object, names: tuple[str, ...]) -> dict[str, float | None]:
-    return {name: _figure(record, name).value for name in names}
+    return {name: _statistic(record, name).value for name in names}
 
 
 def _reasons(record: object, names: tuple[str, ...]) -> dict[str, str]:
-    return {name: reason for name in names if (reason := _figure(record, name).reason)}
+    return {name: reason for name in names if (reason := _statistic(record, name).reason)}
 
 
-def _figure(record: object, name: str) -> Figure:
-    figure = getattr(record, name)
-    assert isinstance(figure, Figure)
-    return figure
+def _statistic(record: object, name: str) -> Statistic:
+    statistic = getattr(record, name)
+    assert isinstance(statistic, Statistic)
+    return statistic

@@ -10,7 +10,7 @@ from functools import cache
 from math import comb, fsum
 
 from generator.marking.analysis.reliability import NOT_RIGHT_OR_WRONG
-from generator.marking.analysis.scores import Figure, Scores
+from generator.marking.analysis.scores import Scores, Statistic
 
 
 @dataclass(frozen=True, slots=True)
@@ -26,16 +26,16 @@ class Decision:
 
     cut: int
     passed: int
-    agreement: Figure
-    by_chance: Figure
-    kappa: Figure
+    agreement: Statistic
+    by_chance: Statistic
+    kappa: Statistic
 
 
-def decision_at(scores: Scores, cut: int, alpha: Figure) -> Decision:
+def decision_at(scores: Scores, cut: int, alpha: Statistic) -> Decision:
     """Estimate how steady the verdict at a cut is; for right-or-wrong items."""
     passed = sum(total >= cut * scores.scale for total in scores.totals)
     if not scores.right_or_wrong:
-        alpha = Figure(None, NOT_RIGHT_OR_WRONG)
+        alpha = Statistic(None, NOT_RIGHT_OR_WRONG)
     if alpha.value is None:
         return Decision(cut, passed, alpha, alpha, alpha)
     # below zero alpha says nothing about people, and a share must stay between 0 and 1
@@ -45,11 +45,11 @@ def decision_at(scores: Scores, cut: int, alpha: Figure) -> Decision:
     share = fsum(chances) / people
     chance = share * share + (1 - share) * (1 - share)
     kappa = (
-        Figure((again - chance) / (1 - chance))
+        Statistic((again - chance) / (1 - chance))
         if chance < 1
-        else Figure(None, "everyone gets the same verdict")
+        else Statistic(None, "everyone gets the same verdict")
     )
-    return Decision(cut, passed, Figure(again), Figure(chance), kappa)
+    return Decision(cut, passed, Statistic(again), Statistic(chance), kappa)
 
 
 def _chances(totals: Sequence[int], items: int, cut: int, alpha: float) -> list[float]:

@@ -9,7 +9,7 @@ from typing import Literal
 
 from generator.marking.analysis.moments import NEAR_ZERO
 from generator.marking.analysis.option_counts import OptionUse
-from generator.marking.analysis.scores import Figure
+from generator.marking.analysis.scores import Statistic
 
 Trust = Literal["counts", "facility", "interval", "bands"]
 Flag = Literal[
@@ -45,7 +45,7 @@ def trust_in(people: int) -> Trust:
     return "interval" if people < BANDS_FROM else "bands"
 
 
-def item_flags(people: int, rest: Figure, options: Sequence[OptionUse]) -> tuple[Flag, ...]:
+def item_flags(people: int, rest: Statistic, options: Sequence[OptionUse]) -> tuple[Flag, ...]:
     """Return the flags of an item, the same for the same figures.
 
     rest     item-rest correlation
@@ -79,7 +79,7 @@ def idle_options(options: Sequence[OptionUse]) -> tuple[str, ...]:
     return tuple(use.option for use in wrong if use.people < WORKING_SHARE * missed)
 
 
-def band_of(people: int, rest: Figure, facility: float) -> str:
+def band_of(people: int, rest: Statistic, facility: float) -> str:
     """Name the strength of an item's separation; empty where the class is too small for it."""
     if people < BANDS_FROM or rest.value is None:
         return ""

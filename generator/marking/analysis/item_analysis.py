@@ -22,7 +22,7 @@ from generator.marking.analysis.reliability import (
     kr20,
     kr21,
 )
-from generator.marking.analysis.scores import Figure, Scores
+from generator.marking.analysis.scores import Scores, Statistic
 
 Interval = tuple[float, float] | None
 
@@ -33,7 +33,7 @@ class ItemAnalysis:
 
     right              people with full marks
     facility           mean score as a share of the most
-    facility_interval  by Wilson; nothing for items with part marks
+    facility_interval  by Wilson; None for items with part marks
     item_total         correlation with the total, the item included
     item_rest          correlation with the total of the other items
     band               strength of the separation in a word; empty for small classes
@@ -42,12 +42,12 @@ class ItemAnalysis:
 
     name: str
     right: int
-    facility: Figure
+    facility: Statistic
     facility_interval: Interval
-    item_total: Figure
-    item_rest: Figure
+    item_total: Statistic
+    item_rest: Statistic
     item_rest_interval: Interval
-    alpha_if_dropped: Figure
+    alpha_if_dropped: Statistic
     band: str
     options: tuple[OptionUse, ...]
     flags: tuple[Flag, ...]
@@ -65,13 +65,13 @@ class ClassAnalysis:
 
     people: int
     trust: Trust
-    mean: Figure
-    variance: Figure
-    sample_variance: Figure
-    alpha: Figure
-    kr20: Figure
-    kr21: Figure
-    sem: Figure
+    mean: Statistic
+    variance: Statistic
+    sample_variance: Statistic
+    alpha: Statistic
+    kr20: Statistic
+    kr21: Statistic
+    sem: Statistic
     items: tuple[ItemAnalysis, ...]
     decision: Decision | None = None
 
@@ -94,10 +94,10 @@ def analyse(
     return ClassAnalysis(
         people=people,
         trust=trust_in(people),
-        mean=_figure(mean(scores.totals), scores.scale) if people else NOBODY,
-        variance=_figure(variance(scores.totals), scores.scale**2) if people else NOBODY,
+        mean=_statistic(mean(scores.totals), scores.scale) if people else NOBODY,
+        variance=_statistic(variance(scores.totals), scores.scale**2) if people else NOBODY,
         sample_variance=(
-            _figure(sample_variance(scores.totals), scores.scale**2) if people > 1 else TOO_FEW
+            _statistic(sample_variance(scores.totals), scores.scale**2) if people > 1 else TOO_FEW
         ),
         alpha=consistency,
         kr20=kr20(scores),
@@ -111,8 +111,8 @@ def analyse(
     )
 
 
-NOBODY = Figure(None, "nobody took the test")
-TOO_FEW = Figure(None, "it takes two people")
+NOBODY = Statistic(None, "nobody took the test")
+TOO_FEW = Statistic(None, "it takes two people")
 
 
 def item_analysis(
@@ -125,7 +125,7 @@ def item_analysis(
     column, most, people = scores.columns[place], scores.most[place], scores.people
     rest = correlation(column, scores.rest(place))
     options = option_uses(scores, place, chosen, key) if chosen is not None else ()
-    facility = _figure(mean(column), scores.scale, most) if people else NOBODY
+    facility = _statistic(mean(column), scores.scale, most) if people else NOBODY
     right = sum(row[place] == most for row in scores.scores)
     part_marks = any(row[place] not in (0, most) for row in scores.scores)
     return ItemAnalysis(
@@ -143,5 +143,5 @@ def item_analysis(
     )
 
 
-def _figure(value: Fraction, scale: int, most: Fraction = Fraction(1)) -> Figure:
-    return Figure(float(value / scale / most))
+def _statistic(value: Fraction, scale: int, most: Fraction = Fraction(1)) -> Statistic:
+    return Statistic(float(value / scale / most))

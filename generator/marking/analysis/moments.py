@@ -5,7 +5,8 @@ from fractions import Fraction
 from math import atanh, copysign, sqrt, tanh
 from statistics import NormalDist
 
-from generator.marking.analysis.scores import Figure
+from generator.assembly.forms import wilson_interval
+from generator.marking.analysis.scores import Statistic
 
 # a correlation nearer to zero than this is called zero
 NEAR_ZERO = 1e-9
@@ -29,14 +30,14 @@ def sample_variance(values: Sequence[int]) -> Fraction:
     return variance(values) * Fraction(len(values), len(values) - 1)
 
 
-def correlation(first: Sequence[int], second: Sequence[int]) -> Figure:
+def correlation(first: Sequence[int], second: Sequence[int]) -> Statistic:
     """Return Pearson's r; between a 0/1 item and a score it is the point-biserial.
 
-    Nothing where one of the two does not vary.
+    None where one of the two does not vary.
     """
     count = len(first)
     if count < 2:
-        return Figure(None, ONE_PERSON if count else NOBODY)
+        return Statistic(None, ONE_PERSON if count else NOBODY)
     spread = variance(first) * variance(second)
     if spread == 0:
         which = (
@@ -44,16 +45,18 @@ def correlation(first: Sequence[int], second: Sequence[int]) -> Figure:
             if variance(first) == 0
             else ("everyone has the same score on the rest")
         )
-        return Figure(None, which)
+        return Statistic(None, which)
     products = sum(a * b for a, b in zip(first, second, strict=True))
     together = Fraction(count * products - sum(first) * sum(second), count * count)
-    return Figure(copysign(sqrt(together**2 / spread), together))
+    return Statistic(copysign(sqrt(together**2 / spread), together))
 
 
-def correlation_interval(r: Figure, people: int, trust: float = 0.95) -> tuple[float, float] | None:
+def correlation_interval(
+    r: Statistic, people: int, trust: float = 0.95
+) -> tuple[float, float] | None:
     """Return the interval of a correlation by Fisher's transformation.
 
-    Nothing for fewer than four people, an undefined r, or an r of exactly 1 or -1.
+    None for fewer than four people, an undefined r, or an r of exactly 1 or -1.
     """
     if r.value is None or people < 4 or abs(r.value) >= 1:
         return None
@@ -65,11 +68,7 @@ def share_interval(right: int, people: int, trust: float = 0.95) -> tuple[float,
     """Return the interval of a share by Wilson's score method; None for nobody."""
     if people == 0:
         return None
-    z, share = two_sided(trust), right / people
-    below = 1 + z * z / people
-    centre = (share + z * z / (2 * people)) / below
-    reach = z * sqrt(share * (1 - share) / people + z * z / (4 * people * people)) / below
-    return max(0.0, centre - reach), min(1.0, centre + reach)
+    return wilson_interval(right / people, people, two_sided(trust))
 
 
 def two_sided(trust: float) -> float:

@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 
 from generator.marking.analysis.moments import correlation
-from generator.marking.analysis.scores import Figure, Scores
+from generator.marking.analysis.scores import Scores, Statistic
 
 
 @dataclass(frozen=True, slots=True)
@@ -16,8 +16,8 @@ class OptionUse:
     is_key           whether it is the right one
     people           how many chose it
     share            of all people
-    share_of_missed  of those who did not choose the key; nothing for the key
-    rest_mean        mean score of the choosers on the other items; nothing for nobody
+    share_of_missed  of those who did not choose the key; None for the key
+    rest_mean        mean score of the choosers on the other items; None for nobody
     rest             correlation of choosing it with the score on the other items
     """
 
@@ -27,7 +27,7 @@ class OptionUse:
     share: float
     share_of_missed: float | None
     rest_mean: float | None
-    rest: Figure
+    rest: Statistic
 
 
 def option_uses(

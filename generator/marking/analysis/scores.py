@@ -8,8 +8,8 @@ from math import lcm
 
 
 @dataclass(frozen=True, slots=True)
-class Figure:
-    """A worked-out value, or nothing and the reason why there is none."""
+class Statistic:
+    """A worked-out value, or None and the reason why there is none."""
 
     value: float | None
     reason: str = ""
@@ -45,7 +45,7 @@ class Scores:
 
     @cached_property
     def right_or_wrong(self) -> bool:
-        """Say whether every score is 0 or 1 of 1."""
+        """Return whether every score is 0 or 1 of 1."""
         whole = all(most == 1 for most in self.most)
         return whole and all(score in (0, 1) for row in self.scores for score in row)
 

@@ -1,6 +1,7 @@
 """One response against one key: marks, findings and corrected keys."""
 
 from generator.marking.answers.corrected_key import (
+    Change,
     Effect,
     accept_number,
     accept_option,
@@ -26,7 +27,7 @@ from generator.marking.answers.response import (
     response_as_plain,
     response_from_plain,
 )
-from generator.marking.answers.significant_digits import significant_figures
+from generator.marking.answers.significant_digits import count_significant_digits
 from generator.marking.answers.unit_words import APART, spellings
 
 __all__ = [
@@ -34,6 +35,7 @@ __all__ = [
     "Awarded",
     "Blank",
     "CannotMark",
+    "Change",
     "Chosen",
     "Effect",
     "Finding",
@@ -59,6 +61,6 @@ __all__ = [
     "mark_response",
     "response_as_plain",
     "response_from_plain",
-    "significant_figures",
+    "count_significant_digits",
     "spellings",
 ]

@@ -5,38 +5,75 @@ same where its text, its sheet and its table are the same: other numbers are ano
 """
 
 import copy
-from collections.abc import Iterable, Mapping, Sequence
-from typing import Any, Literal
+from collections.abc import Iterable, Sequence
+from typing import Literal, NotRequired, TypedDict
 
-from generator.marking.answers.mark_form import LEFT_OUT
+from generator.issued import (
+    AcceptedBand,
+    IssuedEntry,
+    IssuedExhibit,
+    IssuedForm,
+    IssuedOption,
+    IssuedQuestion,
+    options_of,
+)
 from generator.marking.answers.numeric_marking import number_in_asked_unit
 from generator.marking.answers.options_marking import known_letters
 from generator.marking.answers.response import CannotMark
 from generator.quantities import number_text
 
-Plain = Mapping[str, Any]
 Effect = Literal["changed", "other numbers", "another step", "no such option", "not asked"]
 ACCEPTED = "Accepted: the key of this question was corrected."
 NO_LONGER = "No longer right: the key of this question was corrected."
-_ASKED = ("stem", "sheet", "table")
 
 
-def accept_option(question: Plain, letters: str) -> Plain:
+class AskedAs(TypedDict):
+    """What a question must show to be the same question."""
+
+    stem: str | None
+    sheet: IssuedExhibit | None
+    table: IssuedExhibit | None
+
+
+class Change(TypedDict):
+    """A change of a key as the records keep it.
+
+    asked    the question that it is about; not there where the whole item is left out
+    options  texts of the options it names
+    low      lowest and highest number that is accepted as well
+    """
+
+    change: Literal["accept_option", "key_options", "accept_number", "leave_out"]
+    asked: NotRequired[AskedAs]
+    options: NotRequired[list[str]]
+    low: NotRequired[str]
+    high: NotRequired[str]
+
+
+def accept_option(question: IssuedQuestion, letters: str) -> Change:
     """Return the change that accepts a further option of a choice."""
     if question["kind"] != "choice":
         raise CannotMark("a further option is accepted for a choice; name the whole key instead")
-    return {"change": "accept_option", **_asked(question), "options": _texts(question, letters, 1)}
+    return {
+        "change": "accept_option",
+        "asked": _asked(question),
+        "options": _texts(question, letters, 1),
+    }
 
 
-def key_options(question: Plain, letters: str) -> Plain:
+def key_options(question: IssuedQuestion, letters: str) -> Change:
     """Return the change that puts other options in the place of the right ones."""
     if question["kind"] not in ("choice", "multiple_response"):
         raise CannotMark("only a choice and a multiple response have right options")
-    most = 1 if question["kind"] == "choice" else len(question["key"]["options"])
-    return {"change": "key_options", **_asked(question), "options": _texts(question, letters, most)}
+    most = 1 if question["kind"] == "choice" else len(options_of(question))
+    return {
+        "change": "key_options",
+        "asked": _asked(question),
+        "options": _texts(question, letters, most),
+    }
 
 
-def accept_number(question: Plain, text: str) -> Plain:
+def accept_number(question: IssuedQuestion, text: str) -> Change:
     """Return the change that accepts further numbers: one, or all of `LOW to HIGH`, with a unit."""
     if question["kind"] != "numeric":
         raise CannotMark("only a question that takes a number accepts a further number")
@@ -44,27 +81,31 @@ def accept_number(question: Plain, text: str) -> Plain:
     if len(ends) > 2 or ends[0] > ends[-1]:
         raise CannotMark(f"'{text}' is not one number, nor two as in 95 to 105")
     low, high = number_text(ends[0]), number_text(ends[-1])
-    return {"change": "accept_number", **_asked(question), "low": low, "high": high}
+    return {"change": "accept_number", "asked": _asked(question), "low": low, "high": high}
 
 
-def leave_out() -> Plain:
+def leave_out() -> Change:
     """Return the change that takes a question out of every form: out of marks and most."""
     return {"change": "leave_out"}
 
 
-def _asked(question: Plain) -> Plain:
-    return {"asked": {name: question.get(name) for name in _ASKED}}
+def _asked(question: IssuedQuestion) -> AskedAs:
+    return {
+        "stem": question.get("stem"),
+        "sheet": question.get("sheet"),
+        "table": question.get("table"),
+    }
 
 
-def _texts(question: Plain, letters: str, most: int) -> list[str]:
-    options = {option["letter"]: option["text"] for option in question["key"]["options"]}
+def _texts(question: IssuedQuestion, letters: str, most: int) -> list[str]:
+    options = {option["letter"]: option["text"] for option in options_of(question)}
     named = known_letters(letters.replace(",", " "), options)
     if not 0 < len(named) <= most:
         raise CannotMark(f"name {'one option' if most == 1 else 'the right options'} by letter")
     return [options[letter] for letter in named]
 
 
-def effect_on(form: Plain, item: str, change: Plain) -> Effect:
+def effect_on(form: IssuedForm, item: str, change: Change) -> Effect:
     """Say what a change does to a form."""
     entries = [e for e in form["questions"] if e["question"]["id"] == item]
     if not entries:
@@ -73,19 +114,19 @@ def effect_on(form: Plain, item: str, change: Plain) -> Effect:
     return "changed" if "changed" in effects else effects[0]
 
 
-def _effect(question: Plain, change: Plain) -> Effect:
+def _effect(question: IssuedQuestion, change: Change) -> Effect:
     if change["change"] == "leave_out":
         return "changed"
-    if _asked(question)["asked"] != change["asked"]:
+    if _asked(question) != change["asked"]:
         return "other numbers" if question["kind"] == "numeric" else "another step"
     if change["change"] == "accept_number":
         return "changed"
-    there = {option["text"] for option in question["key"]["options"]}
+    there = {option["text"] for option in options_of(question)}
     whole = set(change["options"]) <= there
     return "changed" if whole else "no such option"
 
 
-def corrected_form(form: Plain, changes: Sequence[tuple[str, Plain]]) -> Plain:
+def corrected_form(form: IssuedForm, changes: Sequence[tuple[str, Change]]) -> IssuedForm:
     """Return a form as it is marked after its corrections.
 
     changes  the item and the change of each, oldest first
@@ -97,25 +138,26 @@ def corrected_form(form: Plain, changes: Sequence[tuple[str, Plain]]) -> Plain:
     return {**form, "questions": [_corrected(entry, changes) for entry in form["questions"]]}
 
 
-def _corrected(entry: Plain, changes: Iterable[tuple[str, Plain]]) -> Plain:
+def _corrected(entry: IssuedEntry, changes: Iterable[tuple[str, Change]]) -> IssuedEntry:
     ours = [c for item, c in changes if item == entry["question"]["id"]]
     ours = [c for c in ours if _effect(entry["question"], c) == "changed"]
     if not ours:
         return entry
-    new: dict[str, Any] = copy.deepcopy(dict(entry))
+    new = copy.deepcopy(entry)
     for change in ours:
+        question = new["question"]
         if change["change"] == "leave_out":
-            new[LEFT_OUT] = True
-        elif change["change"] == "accept_number":
-            band = {"low": change["low"], "high": change["high"]}
-            also = new["question"]["key"].setdefault("also", [])
+            new["left_out"] = True
+        elif question["kind"] == "numeric":
+            band: AcceptedBand = {"low": change["low"], "high": change["high"]}
+            also = question["key"].setdefault("also", [])
             also += [band] if band not in also else []
         else:
-            _turn_options(new["question"]["key"]["options"], change)
+            _turn_options(options_of(question), change)
     return new
 
 
-def _turn_options(options: Iterable[dict[str, Any]], change: Plain) -> None:
+def _turn_options(options: Iterable[IssuedOption], change: Change) -> None:
     for option in options:
         right = option["text"] in change["options"]
         if change["change"] == "accept_option":
@@ -124,7 +166,7 @@ def _turn_options(options: Iterable[dict[str, Any]], change: Plain) -> None:
             option["right"], option["says"] = right, ACCEPTED if right else NO_LONGER
 
 
-def in_words(change: Plain) -> str:
+def in_words(change: Change) -> str:
     """Say what a change does in one clause."""
     options = " and ".join(f"'{text}'" for text in change.get("options", ()))
     if change["change"] == "accept_option":

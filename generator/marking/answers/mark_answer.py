@@ -2,8 +2,9 @@
 
 from collections.abc import Mapping
 from fractions import Fraction
-from typing import Any
+from typing import TypeVar
 
+from generator.issued import KINDS, ForKey, IssuedQuestion, MatchAnswerKey, WrittenAnswerKey
 from generator.marking.answers.marks import Finding, Mark, marked, not_marked
 from generator.marking.answers.numeric_marking import mark_numeric
 from generator.marking.answers.options_marking import (
@@ -25,20 +26,13 @@ from generator.marking.answers.response import (
     is_empty,
 )
 
-_FORMS: Mapping[str, type[Response]] = {
-    "choice": Chosen,
-    "multiple_response": Chosen,
-    "numeric": Typed,
-    "order": Ordered,
-    "match": Matched,
-    "written": Awarded,
-}
+Wanted = TypeVar("Wanted", Chosen, Typed, Ordered, Matched, Awarded)
 
 
-def mark_response(question: Mapping[str, Any], response: Response) -> Mark:
+def mark_response(question: IssuedQuestion, response: Response) -> Mark:
     """Mark one answer.
 
-    question  the plain JSON form of the question as it was issued
+    question  as it was issued
     Raises CannotMark when the answer is of another form than the question takes, or names letters
     that the question does not have.
     """
@@ -46,33 +40,28 @@ def mark_response(question: Mapping[str, Any], response: Response) -> Mark:
         return not_marked("illegible")
     if is_empty(response):
         return not_marked("blank")
-    kind = question["kind"]
-    if kind not in _FORMS:
-        raise CannotMark(f"there is no way to mark a question of the kind '{kind}'")
-    if not isinstance(response, _FORMS[kind]):
-        wanted, given = WORDS[_FORMS[kind]], WORDS[type(response)]
-        raise CannotMark(f"{question['id']} takes {wanted}, not {given}")
-    return _marked(kind, question["key"], response)
+    if question["kind"] not in KINDS:
+        raise CannotMark(f"there is no way to mark a question of the kind '{question['kind']}'")
+    name = question["id"]
+    return ForKey(
+        numeric=lambda key: mark_numeric(key, _taken(Typed, response, name).text),
+        choice=lambda key: mark_choice(key, _taken(Chosen, response, name).letters),
+        multiple_response=lambda key: mark_multiple_response(
+            key, _taken(Chosen, response, name).letters
+        ),
+        order=lambda key: mark_order(key, _taken(Ordered, response, name).letters),
+        match=lambda key: mark_match(key, dict(_taken(Matched, response, name).answers)),
+        written=lambda key: mark_written(key, _taken(Awarded, response, name).marks),
+    ).of(question)
 
 
-def _marked(kind: str, key: Mapping[str, Any], response: Response) -> Mark:
-    match response:
-        case Chosen(letters) if kind == "choice":
-            return mark_choice(key, letters)
-        case Chosen(letters):
-            return mark_multiple_response(key, letters)
-        case Ordered(letters):
-            return mark_order(key, letters)
-        case Matched(answers):
-            return mark_match(key, dict(answers))
-        case Typed(text):
-            return mark_numeric(key, text)
-        case Awarded(marks):
-            return mark_written(key, marks)
-    raise CannotMark(f"there is no way to mark {WORDS[type(response)]}")
+def _taken(wanted: type[Wanted], response: Response, name: str) -> Wanted:
+    if not isinstance(response, wanted):
+        raise CannotMark(f"{name} takes {WORDS[wanted]}, not {WORDS[type(response)]}")
+    return response
 
 
-def mark_match(key: Mapping[str, Any], answers: Mapping[str, str]) -> Mark:
+def mark_match(key: MatchAnswerKey, answers: Mapping[str, str]) -> Mark:
     """Mark pairs by the share of left-hand numbers that have their letter."""
     numbers = [row["number"] for row in key["left"]]
     for number in sorted(set(answers) - set(numbers)):
@@ -86,7 +75,7 @@ def mark_match(key: Mapping[str, Any], answers: Mapping[str, str]) -> Mark:
     )
 
 
-def mark_written(key: Mapping[str, Any], marks: tuple[int, ...]) -> Mark:
+def mark_written(key: WrittenAnswerKey, marks: tuple[int, ...]) -> Mark:
     """Add up the marks that a marker gave for the marking points.
 
     Raises CannotMark when a point is missing or has more marks than it is worth.

@@ -3,8 +3,9 @@
 from collections.abc import Mapping
 from dataclasses import dataclass
 from fractions import Fraction
-from typing import Any, Literal
+from typing import Literal
 
+from generator.issued import IssuedEntry, IssuedForm, pass_marks
 from generator.marking.answers.mark_answer import mark_response
 from generator.marking.answers.marks import Finding, Mark, not_marked
 from generator.marking.answers.response import Blank, CannotMark, Response
@@ -39,7 +40,7 @@ class QuestionMark:
 
     @property
     def misses_the_gate(self) -> bool:
-        """Say whether a must-pass question is surely not right; part marks do not open the gate."""
+        """Return whether a must-pass question is surely not right; part marks are not enough."""
         return self.must_pass and not self.left_out and not self.waits and self.mark.share < 1
 
 
@@ -68,7 +69,7 @@ class FormMark:
         return tuple(e.number for e in self.questions if e.waits == why and not e.left_out)
 
 
-def mark_form(form: Mapping[str, Any], responses: Mapping[int, Response]) -> FormMark:
+def mark_form(form: IssuedForm, responses: Mapping[int, Response]) -> FormMark:
     """Mark the answers to a form.
 
     form       its plain JSON as issued, or as `corrected_form` gives it
@@ -85,11 +86,11 @@ def mark_form(form: Mapping[str, Any], responses: Mapping[int, Response]) -> For
     marks = tuple(_marked(entry, responses.get(entry["number"])) for entry in entries)
     points = sum((entry.points for entry in marks), Fraction(0))
     most = sum(entry.marks for entry in marks if not entry.left_out)
-    cut = _pass_marks(form, most)
+    cut = pass_marks(form, most)
     return FormMark(_verdict(marks, points, cut), points, most, cut, marks)
 
 
-def _marked(entry: Mapping[str, Any], response: Response | None) -> QuestionMark:
+def _marked(entry: IssuedEntry, response: Response | None) -> QuestionMark:
     question = entry["question"]
     waits: Waits = ""
     if response is None and question["kind"] == "written":
@@ -97,15 +98,9 @@ def _marked(entry: Mapping[str, Any], response: Response | None) -> QuestionMark
     else:
         mark = mark_response(question, Blank() if response is None else response)
         waits = "illegible" if mark.needs_a_person else ""
-    left_out = bool(entry.get(LEFT_OUT))
+    left_out = bool(entry.get("left_out"))
     must_pass = bool(entry["must_pass"])
     return QuestionMark(entry["number"], entry["marks"], must_pass, mark, waits, left_out)
-
-
-def _pass_marks(form: Mapping[str, Any], most: int) -> int:
-    if most == form["marks"]:
-        return int(form["pass_marks"])
-    return -(-most * int(form["pass_percent"]) // 100)
 
 
 def _verdict(marks: tuple[QuestionMark, ...], points: Fraction, cut: int) -> Verdict:

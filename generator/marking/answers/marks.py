@@ -15,13 +15,13 @@ About = Literal[
 class Finding:
     """One thing to say about an answer.
 
-    about  what kind of thing it is about
-    place  the letters, number, unit or text that it speaks of
-    text   the sentence for the learner
+    about    what kind of thing it is about
+    subject  the letters, number, unit or text that it speaks of
+    text     the sentence for the learner
     """
 
     about: About
-    place: str
+    subject: str
     text: str
 
 
@@ -42,7 +42,7 @@ class Mark:
 
     @property
     def needs_a_person(self) -> bool:
-        """Say whether somebody must look at the answer before the mark stands."""
+        """Return whether somebody must look at the answer before the mark stands."""
         return self.status == "illegible"
 
 
@@ -70,4 +70,4 @@ def mark_as_plain(mark: Mark) -> dict[str, Any]:
 
 
 def _plain(finding: Finding) -> dict[str, str]:
-    return {"about": finding.about, "place": finding.place, "text": finding.text}
+    return {"about": finding.about, "place": finding.subject, "text": finding.text}

@@ -1,13 +1,13 @@
 """Marking of a written number: exact, in the accepted band, with its unit."""
 
-from collections.abc import Mapping
+from collections.abc import Iterator
 from dataclasses import dataclass
 from fractions import Fraction
-from typing import Any
 
+from generator.issued import AcceptedBand, NumericAnswerKey
 from generator.marking.answers.marks import Finding, Mark, marked, not_marked
 from generator.marking.answers.response import CannotMark
-from generator.marking.answers.significant_digits import significant_figures
+from generator.marking.answers.significant_digits import count_significant_digits
 from generator.marking.answers.typed_number import TypedNumber, read_typed
 from generator.marking.answers.unit_words import APART, measures_alike, plain_spelling, unit_of_text
 from generator.quantities import UNITS, Band, Unit, short_number, short_quantity
@@ -15,13 +15,13 @@ from generator.quantities import UNITS, Band, Unit, short_number, short_quantity
 
 @dataclass(frozen=True, slots=True)
 class _Converted:
-    """A number in the asked unit; `value` is nothing where it measures something else."""
+    """A number in the asked unit; `value` is None where it measures something else."""
 
     value: Fraction | None
     notes: tuple[Finding, ...] = ()
 
 
-def mark_numeric(key: Mapping[str, Any], text: str) -> Mark:
+def mark_numeric(key: NumericAnswerKey, text: str) -> Mark:
     """Mark a number, all or nothing; the unit may be left out, or be any that converts.
 
     A text that is no clear number, or names an unknown unit, is illegible: a person looks at it.
@@ -41,7 +41,7 @@ def mark_numeric(key: Mapping[str, Any], text: str) -> Mark:
     return marked(Fraction(0), _reasons(key, typed, converted.value), converted.notes)
 
 
-def number_in_asked_unit(key: Mapping[str, Any], text: str) -> Fraction:
+def number_in_asked_unit(key: NumericAnswerKey, text: str) -> Fraction:
     """Read a number, with or without a unit, in the unit of a question.
 
     Raises CannotMark for a text that is no number, or one that measures something else.
@@ -55,7 +55,7 @@ def number_in_asked_unit(key: Mapping[str, Any], text: str) -> Fraction:
     return converted.value
 
 
-def _convert(typed: TypedNumber, key: Mapping[str, Any]) -> _Converted | None:
+def _convert(typed: TypedNumber, key: NumericAnswerKey) -> _Converted | None:
     asked = UNITS.get(key["unit"])
     symbol = key["unit_symbol"]
     if not typed.unit:
@@ -86,7 +86,7 @@ def _kind(unit: Unit) -> str:
     return f"a number of {unit.symbol}" if unit.name in APART else unit.kind_words
 
 
-def _reasons(key: Mapping[str, Any], typed: TypedNumber, value: Fraction) -> list[Finding]:
+def _reasons(key: NumericAnswerKey, typed: TypedNumber, value: Fraction) -> list[Finding]:
     """Return the slip that leads to a wrong number, or say that only the unit is wrong."""
     if value != typed.value and _accepted(key, typed.value):
         text = f"The number fits, but in {key['unit_symbol'] or 'no unit'}, not in {typed.unit}."
@@ -97,18 +97,23 @@ def _reasons(key: Mapping[str, Any], typed: TypedNumber, value: Fraction) -> lis
     return []
 
 
-def _accepted(key: Mapping[str, Any], value: Fraction) -> bool:
-    """Say whether a number is in the band of the key, or in one that a correction added."""
-    return any(_band(ends).holds(value) for ends in (key, *key.get("also", ())))
+def _accepted(key: NumericAnswerKey, value: Fraction) -> bool:
+    """Return whether a number is in the band of the key, or in one that a correction added."""
+    return any(_band(ends).holds(value) for ends in _bands(key))
 
 
-def _band(ends: Mapping[str, Any]) -> Band:
+def _bands(key: NumericAnswerKey) -> Iterator[AcceptedBand]:
+    yield key
+    yield from key.get("also", ())
+
+
+def _band(ends: AcceptedBand) -> Band:
     low, high = ends["low"], ends["high"]
     return Band(None if low is None else Fraction(low), None if high is None else Fraction(high))
 
 
-def _figures(typed: TypedNumber, key: Mapping[str, Any]) -> list[Finding]:
-    written, wanted = significant_figures(typed.number), significant_figures(key["shown"])
+def _figures(typed: TypedNumber, key: NumericAnswerKey) -> list[Finding]:
+    written, wanted = count_significant_digits(typed.number), count_significant_digits(key["shown"])
     if written is None or wanted is None:
         return []
     if written.most < wanted.fewest:

@@ -2,13 +2,13 @@
 
 from collections.abc import Iterable, Mapping
 from fractions import Fraction
-from typing import Any
 
+from generator.issued import IssuedOption, OptionsAnswerKey
 from generator.marking.answers.marks import About, Finding, Mark, marked
 from generator.marking.answers.response import CannotMark
 
 
-def mark_choice(key: Mapping[str, Any], letters: Iterable[str]) -> Mark:
+def mark_choice(key: OptionsAnswerKey, letters: Iterable[str]) -> Mark:
     """Mark one chosen option, all or nothing; two marked options are wrong."""
     options = _options(key)
     chosen = known_letters(letters, options)
@@ -20,7 +20,7 @@ def mark_choice(key: Mapping[str, Any], letters: Iterable[str]) -> Mark:
     return marked(Fraction(1), notes=[said]) if option["right"] else marked(Fraction(0), [said])
 
 
-def mark_multiple_response(key: Mapping[str, Any], letters: Iterable[str]) -> Mark:
+def mark_multiple_response(key: OptionsAnswerKey, letters: Iterable[str]) -> Mark:
     """Mark chosen options: right ones less wrong ones, over all right ones, never below 0."""
     options = _options(key)
     chosen = known_letters(letters, options)
@@ -51,9 +51,9 @@ def known_letters(letters: Iterable[str], known: Iterable[str]) -> tuple[str, ..
     return tuple(letter for letter in there if letter in asked)
 
 
-def _options(key: Mapping[str, Any]) -> dict[str, Mapping[str, Any]]:
+def _options(key: OptionsAnswerKey) -> dict[str, IssuedOption]:
     return {option["letter"]: option for option in key["options"]}
 
 
-def _said(about: About, options: Mapping[str, Mapping[str, Any]], letter: str) -> Finding:
+def _said(about: About, options: Mapping[str, IssuedOption], letter: str) -> Finding:
     return Finding(about, letter, options[letter]["says"])

@@ -3,16 +3,16 @@
 from collections import Counter
 from collections.abc import Iterable, Mapping, Sequence
 from fractions import Fraction
-from typing import Any
 
-from generator.bank import closure
+from generator.bank import transitive_closure
+from generator.issued import IssuedPair, OrderAnswerKey
 from generator.marking.answers.marks import Finding, Mark, marked
 from generator.marking.answers.options_marking import known_letters
 
 Spots = Mapping[str, int]
 
 
-def mark_order(key: Mapping[str, Any], letters: Sequence[str]) -> Mark:
+def mark_order(key: OrderAnswerKey, letters: Sequence[str]) -> Mark:
     """Mark an order by the share of precedences kept; a dangerous pair turned round gives 0.
 
     Counts every 'first before then' that follows from the pairs, so that one early slip costs what
@@ -37,16 +37,14 @@ def kept_share(steps: Iterable[str], pairs: Iterable[tuple[str, str]], spots: Sp
     A missing step that no pair names counts as one precedence lost, so that only a whole order is
     fully right.
     """
-    implied = closure(pairs)
+    implied = transitive_closure(pairs)
     tied = {step for pair in implied for step in pair}
     loose = sum(step not in spots for step in steps if step not in tied)
     kept = sum(a in spots and b in spots and spots[a] < spots[b] for a, b in implied)
     return Fraction(kept, len(implied) + loose) if len(implied) + loose else Fraction(1)
 
 
-def _turned_round(
-    pairs: Iterable[Mapping[str, Any]], written: Sequence[str]
-) -> list[Mapping[str, Any]]:
+def _turned_round(pairs: Iterable[IssuedPair], written: Sequence[str]) -> list[IssuedPair]:
     spot = {letter: place for place, letter in reversed(list(enumerate(written)))}
     return [
         pair
@@ -57,7 +55,7 @@ def _turned_round(
     ]
 
 
-def _said(broken: Iterable[Mapping[str, Any]]) -> list[Finding]:
+def _said(broken: Iterable[IssuedPair]) -> list[Finding]:
     return [
         Finding("pair", f"{pair['first']} before {pair['then']}", pair["reason"]) for pair in broken
     ]
@@ -69,5 +67,5 @@ def _unplaced(steps: Iterable[str], times: Mapping[str, int]) -> list[Finding]:
         if times[step] == 0:
             found.append(Finding("step", step, f"Step {step} is left out."))
         elif times[step] > 1:
-            found.append(Finding("step", step, f"Step {step} is there more than once."))
+            found.append(Finding("step", step, f"Step {step} appears more than once."))
     return found

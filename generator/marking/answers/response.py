@@ -68,7 +68,7 @@ WORDS: Mapping[type[Response], str] = {
 
 
 def is_empty(response: Response) -> bool:
-    """Say whether an answer holds nothing, in whatever form it came."""
+    """Return whether an answer holds nothing, in whatever form it came."""
     if isinstance(response, Chosen | Ordered):
         return not any(letter.strip() for letter in response.letters)
     if isinstance(response, Matched):

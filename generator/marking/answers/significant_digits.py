@@ -1,4 +1,4 @@
-"""Significant figures of a number as it was written."""
+"""Significant digits of a number as it was written."""
 
 import re
 from dataclasses import dataclass
@@ -7,8 +7,8 @@ _WRITTEN = re.compile(r"[-+\u2212]?\s*([0-9]*)(?:([.,])([0-9]*))?(?:\s*[eE][-+\u
 
 
 @dataclass(frozen=True, slots=True)
-class Figures:
-    """The fewest and the most significant figures that a written number can have.
+class DigitCount:
+    """The fewest and the most significant digits that a written number can have.
 
     They differ only for a whole number that ends in zeros: 1200 has two, three or four.
     """
@@ -22,10 +22,10 @@ class Figures:
         return str(self.most) if self.fewest == self.most else f"{self.fewest} to {self.most}"
 
 
-def significant_figures(text: str) -> Figures | None:
-    """Count the significant figures of a decimal; None for zero, fractions and other texts.
+def count_significant_digits(text: str) -> DigitCount | None:
+    """Count the significant digits of a decimal; None for zero, fractions and other texts.
 
-    Leading zeros never count, zeros behind a decimal mark always do.
+    Leading zeros never count, zeros after a decimal mark always do.
     """
     found = _WRITTEN.fullmatch(text.strip())
     if found is None:
@@ -35,4 +35,4 @@ def significant_figures(text: str) -> Figures | None:
     if not digits:
         return None
     fewest = len(digits) if mark else len(digits.rstrip("0"))
-    return Figures(fewest, len(digits))
+    return DigitCount(fewest, len(digits))

@@ -1,4 +1,4 @@
-"""A written number parted from the unit behind it."""
+"""A written number separated from the unit after it."""
 
 import re
 from dataclasses import dataclass
@@ -17,7 +17,7 @@ class TypedNumber:
 
     value   exact
     number  its text, for counting figures
-    unit    the text behind it; empty when there is none
+    unit    the text after it; empty when there is none
     """
 
     value: Fraction

@@ -41,7 +41,7 @@ _COUNTRIES = ("us_", "imp_")
 
 
 def unit_of_text(text: str, asked: Unit) -> Unit | None:
-    """Return the unit that a text names, or nothing; the asked unit wins where both could be meant.
+    """Return the unit that a text names, or None; the asked unit wins where both could be meant.
 
     A temperature in answer to a difference is read as a difference, and kelvins in answer to a
     temperature as one.
@@ -64,7 +64,7 @@ def plain_spelling(text: str) -> str:
 
 
 def measures_alike(given: Unit, asked: Unit) -> bool:
-    """Say whether a number in one unit can be turned into the other."""
+    """Return whether a number in one unit can be turned into the other."""
     if given != asked and (given.name in APART or asked.name in APART):
         return False
     if asked.point and given.name == "K":

@@ -83,7 +83,7 @@ class _Reader:
             self._step()
         rest = self.text[start : self.spot]
         if '"' in rest or (quoted and rest.strip()):
-            message = "a quote stands inside a cell that is not quoted as a whole"
+            message = "a quote is inside a cell that is not quoted as a whole"
             self.problems.append(Problem(place, "error", "csv-quote", message))
         return Cell(plain_cell((text if quoted else rest).strip()), place)
 
@@ -98,7 +98,9 @@ class _Reader:
                 found.append(self.text[self.spot])
                 self._step()
         self.problems.append(
-            Problem(place, "error", "csv-quote", "a quoted cell is never closed", 'write " behind')
+            Problem(
+                place, "error", "csv-quote", "a quoted cell is never closed", 'add the closing "'
+            )
         )
         return "".join(found)
 

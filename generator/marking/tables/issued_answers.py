@@ -2,9 +2,9 @@
 
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
-from typing import Any
 
 from generator.diagnostics import Place, Problem, has_errors
+from generator.issued import IssuedForm
 from generator.marking.answers import CannotMark, Response, mark_form
 from generator.marking.tables.csv_cells import Cell, Row
 from generator.marking.tables.issued_cells import CellRefused, doubts_about, read_answer
@@ -111,7 +111,7 @@ class _Reading:
         line = self.seen.setdefault((form_id, person), cell.place.line)
         if line != cell.place.line:
             whose = f" for '{person}'" if person else ""
-            message = f"form {form_id}{whose} is there already, in line {line}"
+            message = f"form {form_id}{whose} already appears in line {line}"
             yield error(cell.place, "form-twice", message)
 
 
@@ -131,7 +131,7 @@ def file_problems(answers: FormAnswers, known: Known) -> Iterator[Problem]:
 
 
 def _responses(
-    form: Mapping[str, Any], cells: Sequence[Cell], columns: int
+    form: IssuedForm, cells: Sequence[Cell], columns: int
 ) -> tuple[dict[int, Response], list[Problem]]:
     label, entries = form["form"], form["questions"]
     found: dict[int, Response] = {}

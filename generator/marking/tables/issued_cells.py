@@ -6,9 +6,11 @@ for the points of a written answer `2 0 1`. Empty is blank, `?` is what nobody c
 
 import re
 import unicodedata
-from collections.abc import Callable, Mapping
-from typing import Any
+from collections.abc import Callable
+from typing import Final
 
+from generator.bank.models import Kind
+from generator.issued import ByKind, IssuedQuestion
 from generator.marking.answers import (
     Awarded,
     Blank,
@@ -54,7 +56,7 @@ class CellRefused(ValueError):
         self.rule, self.hint = rule, hint
 
 
-def read_answer(question: Mapping[str, Any], text: str) -> Response | None:
+def read_answer(question: IssuedQuestion, text: str) -> Response | None:
     """Read a cell as the answer to a question of its kind; letters may be small or capital.
 
     Gives nothing for a written answer that no marker has marked yet. Raises CellRefused.
@@ -68,7 +70,7 @@ def read_answer(question: Mapping[str, Any], text: str) -> Response | None:
         return Illegible()
     if plain.casefold() == BLANK:
         return Blank()
-    response = _READERS[question["kind"]](plain)
+    response = _READERS.of(question["kind"])(plain)
     try:
         mark_response(question, response)
     except CannotMark as error:
@@ -77,7 +79,7 @@ def read_answer(question: Mapping[str, Any], text: str) -> Response | None:
     return response
 
 
-def answer_cell(kind: str, response: Response) -> str:
+def answer_cell(kind: Kind, response: Response) -> str:
     """Write an answer as the cell that is read back as the same answer."""
     match response:
         case Chosen(letters):
@@ -95,9 +97,9 @@ def answer_cell(kind: str, response: Response) -> str:
     return BLANK if kind == "written" else ""
 
 
-def doubts_about(question: Mapping[str, Any], response: Response) -> str:
-    """Return a sentence where an order is not whole; it is marked as it was written, or nothing."""
-    if not isinstance(response, Ordered):
+def doubts_about(question: IssuedQuestion, response: Response) -> str:
+    """Return a sentence where an order is not whole, or an empty text; it is marked as written."""
+    if not isinstance(response, Ordered) or question["kind"] != "order":
         return ""
     steps = [step["letter"] for step in question["key"]["steps"]]
     missing = [letter for letter in steps if letter not in response.letters]
@@ -150,7 +152,7 @@ def _several(text: str) -> Response:
 
 def _each_once(letters: tuple[str, ...]) -> tuple[str, ...]:
     if twice := sorted({letter for letter in letters if letters.count(letter) > 1}):
-        raise CellRefused("answer-letters", f"'{twice[0]}' is there more than once")
+        raise CellRefused("answer-letters", f"'{twice[0]}' appears more than once")
     return letters
 
 
@@ -165,7 +167,7 @@ def _match(text: str) -> Response:
     pairs = tuple((str(int(number)), letter) for number, letter in _PAIR.findall(plain))
     numbers = [number for number, _ in pairs]
     if twice := sorted({number for number in numbers if numbers.count(number) > 1}):
-        raise CellRefused("answer-pairs", f"number {twice[0]} is there more than once")
+        raise CellRefused("answer-pairs", f"number {twice[0]} appears more than once")
     return Matched(pairs)
 
 
@@ -189,11 +191,11 @@ def _number(text: str) -> Response:
     return Typed(text)
 
 
-_READERS: Mapping[str, Callable[[str], Response]] = {
-    "choice": _choice,
-    "multiple_response": _several,
-    "numeric": _number,
-    "order": _order,
-    "match": _match,
-    "written": _written,
-}
+_READERS: Final = ByKind[Callable[[str], Response]](
+    numeric=_number,
+    choice=_choice,
+    multiple_response=_several,
+    order=_order,
+    match=_match,
+    written=_written,
+)

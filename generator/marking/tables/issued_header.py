@@ -12,7 +12,7 @@ def header_problems(rows: Sequence[Row], path: str, questions: int) -> Iterator[
     """Return what a table's header has too much, too little or in another order.
 
     questions  of the longest form that the table names, or 0 where it names none
-    A column that was added is named once, with what to do; the columns behind it are not.
+    A column that was added is named once, with what to do; the columns after it are not.
     """
     if not rows:
         yield error(Place(path, 1, 1), "issued-header", "this table is empty")

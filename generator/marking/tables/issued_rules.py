@@ -58,7 +58,7 @@ _ALL = (
     Rule(
         "answer-beyond",
         "error",
-        "An answer behind the last question shows that the row has slipped, often through a comma "
+        "An answer after the last question shows that the row has shifted, often through a comma "
         "in a number that is not in quotes.",
         "7KQ2M4TX,A,,B,12,5",
         '7KQ2M4TX,A,,B,"12,5"',
@@ -67,8 +67,7 @@ _ALL = (
     Rule(
         "answer-letters",
         "error",
-        "A letter that the question does not have, or that stands there twice, is a slip of the "
-        "hand.",
+        "A letter that the question does not have, or that appears twice, is a slip of the hand.",
         "E",
         "A C",
     ),

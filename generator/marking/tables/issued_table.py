@@ -2,10 +2,10 @@
 
 import csv
 import re
-from collections.abc import Mapping, Sequence
+from collections.abc import Sequence
 from io import StringIO
-from typing import Any
 
+from generator.issued import IssuedForm
 from generator.marking.tables.csv_cells import spreadsheet_safe
 
 COLUMNS = ("form", "label", "person")
@@ -14,7 +14,7 @@ _TAKEN_FOR_A_NUMBER = re.compile(r"[0-9]+(?:E[0-9]+)?|[0-9]{1,2}[A-Z]{3}[0-9]+")
 _GAPS = re.compile(r"[\s\-]+")
 
 
-def answer_table(forms: Sequence[Mapping[str, Any]]) -> str:
+def answer_table(forms: Sequence[IssuedForm]) -> str:
     """Return the table of an issue as comma-separated text, for the answers to be typed in.
 
     forms  the plain JSON of each form, with its form_id
@@ -31,7 +31,7 @@ def answer_table(forms: Sequence[Mapping[str, Any]]) -> str:
 
 
 def header(questions: int) -> tuple[str, ...]:
-    """Return the header of a table with so many questions."""
+    """Return the header of a table with a number of questions."""
     return (*COLUMNS, *(str(number) for number in range(1, questions + 1)))
 
 

@@ -58,19 +58,19 @@ class _Reader:
         found = self._value(1)
         self._pass_space()
         if self.spot < len(self.text):
-            self._refuse("something stands behind the end")
+            self._refuse("unexpected text after the end")
         return found
 
     def _value(self, depth: int) -> Located:
         self._pass_space()
-        place, sign = self._place(), self.text[self.spot : self.spot + 1]
-        if sign and sign in "[{" and depth > DEEPEST:
+        place, character = self._place(), self.text[self.spot : self.spot + 1]
+        if character and character in "[{" and depth > DEEPEST:
             self._refuse("this is nested too deeply")
-        if sign == "{":
+        if character == "{":
             return Located(self._object(depth), place)
-        if sign == "[":
+        if character == "[":
             return Located(self._array(depth), place)
-        return Located(self._text() if sign == '"' else self._plain(), place)
+        return Located(self._text() if character == '"' else self._plain(), place)
 
     def _object(self, depth: int) -> dict[str, Located]:
         found: dict[str, Located] = {}
@@ -83,7 +83,7 @@ class _Reader:
             name = self._text()
             if name in found:
                 self.spot = start
-                self._refuse(f"{name[:_SHOWN]!r} is there already")
+                self._refuse(f"{name[:_SHOWN]!r} already appears")
             self._pass_space()
             self._take(":", "a colon is expected here")
             found[name] = self._value(depth + 1)
@@ -138,8 +138,8 @@ class _Reader:
         found = _SPACE.match(self.text, self.spot)
         self.spot = found.end() if found else self.spot
 
-    def _take(self, sign: str, message: str) -> None:
-        if self.text[self.spot : self.spot + 1] != sign:
+    def _take(self, character: str, message: str) -> None:
+        if self.text[self.spot : self.spot + 1] != character:
             self._refuse(message)
         self.spot += 1
 

@@ -3,16 +3,16 @@
 from collections import defaultdict
 from collections.abc import Callable, Collection, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
-from typing import Any
 
 from generator.diagnostics import Problem, nearest_code
+from generator.issued import IssuedForm
 from generator.marking.tables.csv_cells import Cell
 from generator.marking.tables.issued_table import plain_form_id
 from generator.marking.tables.table_problems import error
 
 # a form's label such as A or AB is shorter than any id
 LONGEST_LABEL = 3
-Forms = Mapping[str, Mapping[str, Any]]
+Forms = Mapping[str, IssuedForm]
 Halves = Mapping[str, Sequence[str]]
 
 
@@ -47,14 +47,12 @@ def unknown_form(cell: Cell, known: Known) -> Problem:
         return error(cell.place, "unknown-form", "this row names no form")
     if form_id in known.voided:
         number = known.voided[form_id]
-        message = f"form {form_id} is of issue {number}, which was voided"
+        message = f"form {form_id} belongs to issue {number}, which was voided"
         hint = f"to use it again: guidecoat records void {number} --take-back --reason ..."
         return error(cell.place, "unknown-form", message, hint)
     hint = nearest_form(form_id, known.halves)
     if len(form_id) <= LONGEST_LABEL:
-        hint = (
-            f"'{cell.text}' is a label; the id of eight characters stands at the foot of the paper"
-        )
+        hint = f"'{cell.text}' is a label; the id of eight characters is at the foot of the paper"
     return error(cell.place, "unknown-form", f"no form '{cell.text}' was issued", hint)
 
 
@@ -83,22 +81,22 @@ def _alike(one: str, other: str) -> int:
     return sum(a == b for a, b in zip(one, other, strict=False))
 
 
-def label_problems(cell: Cell, form: Mapping[str, Any]) -> Iterator[Problem]:
+def label_problems(cell: Cell, form: IssuedForm) -> Iterator[Problem]:
     """Return what is wrong with the label of a form; empty is never wrong."""
     if cell.text and cell.text.upper() != form["form"].upper():
         message = f"form {form['form_id']} has the label {form['form']}, not '{cell.text}'"
         yield error(cell.place, "wrong-label", message)
 
 
-def person_meant(text: str, form: Mapping[str, Any], known: Known) -> str:
+def person_meant(text: str, form: IssuedForm, known: Known) -> str:
     """Return the code that is meant, as the records write it; the form's own if none is given."""
-    owner = str(form.get("person", ""))
+    owner = form.get("person", "")
     given = " ".join(text.split()).casefold()
     codes = (owner,) if owner else known.people
     return next((code for code in codes if code.casefold() == given), text) if given else owner
 
 
-def person_problems(cell: Cell, form: Mapping[str, Any], known: Known) -> Iterator[Problem]:
+def person_problems(cell: Cell, form: IssuedForm, known: Known) -> Iterator[Problem]:
     """Return what is wrong with the person for whom a form is marked; empty is never wrong."""
     owner = form.get("person", "")
     code = person_meant(cell.text, form, known)

@@ -5,8 +5,8 @@ from collections.abc import Callable, Mapping
 from typing import Any
 from unicodedata import category
 
-from generator.assembly.forms import LENGTH, SIGNS
 from generator.diagnostics import Place
+from generator.issued import ID_CHARACTERS, LENGTH
 from generator.marking.answers import (
     Awarded,
     CannotMark,
@@ -26,7 +26,7 @@ _LONGEST_SHOWN = 60
 _UNSEEN = ("Cc", "Cf", "Zl", "Zp")
 _NUMBER = re.compile(r"[1-9][0-9]{0,2}")
 _LETTER = re.compile(r"[A-Z]")
-_FORM_ID = re.compile(rf"[{SIGNS}]{{{LENGTH}}}")
+_FORM_ID = re.compile(rf"[{ID_CHARACTERS}]{{{LENGTH}}}")
 
 
 class FieldRefused(ValueError):
@@ -64,7 +64,9 @@ def _text(found: Located, longest: int) -> str:
 def _name(found: Located) -> str:
     text = _text(found, LONGEST_NAME)
     if text != text.strip() or any(category(sign) in _UNSEEN for sign in text):
-        raise FieldRefused(found.place, f"{shown(text)} holds spaces or signs no name has")
+        raise FieldRefused(
+            found.place, f"{shown(text)} holds spaces or characters that no name has"
+        )
     return text
 
 
@@ -133,7 +135,7 @@ def _unlikely_letters(letters: tuple[str, ...]) -> str:
     if wrong := _not_letters(letters):
         return wrong
     twice = sorted({letter for letter in letters if letters.count(letter) > 1})
-    return f"'{twice[0]}' is there more than once" if twice else ""
+    return f"'{twice[0]}' appears more than once" if twice else ""
 
 
 def _not_letters(letters: Any) -> str:

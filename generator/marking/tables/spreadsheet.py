@@ -1,4 +1,4 @@
-"""A workbook (.xlsx) as the same cells that comma-separated text gives; None in it is run."""
+"""A workbook (.xlsx) as the same cells that comma-separated text gives; nothing in it is run."""
 
 import warnings
 from collections.abc import Iterator

@@ -48,7 +48,7 @@ def _named(cells: Iterable[Cell], what: str) -> Iterator[Problem]:
             where = (
                 f"line {line}" if line != cell.place.line else f"column {first[cell.text].column}"
             )
-            message = f"{what} '{cell.text}' is there already, in {where}"
+            message = f"{what} '{cell.text}' already appears in {where}"
             yield error(cell.place, f"repeated-{what}", message)
         else:
             first[cell.text] = cell.place

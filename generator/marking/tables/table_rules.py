@@ -65,7 +65,7 @@ _ALL = (
     Rule(
         "csv-quote",
         "error",
-        "A quote left open swallows the rows behind it.",
+        "A quote left open swallows the rows after it.",
         'Apprentice "01,A',
         '"Apprentice ""01""",A',
     ),

@@ -1,4 +1,4 @@
-"""A workbook unpacked within limits and packed anew, so that no part of it can do harm."""
+"""A workbook unpacked within limits and packed again, so that no part of it can do harm."""
 
 import zipfile
 from io import BytesIO

@@ -1,18 +1,18 @@
 """Choose what an answer sheet shows: its marks, its codes and how to fill it in."""
 
-from collections.abc import Mapping
 from functools import cache
 from io import BytesIO
 from typing import Any
 
 import segno
 
+from generator.issued import IssuedForm
 from generator.printing.answer_sheet.geometry import form_id, sheet_geometry
 from generator.printing.answer_sheet.rules import filling_rules
 from generator.printing.content import form_facts
 
 
-def answer_sheet_content(form: Mapping[str, Any], large_print: bool = False) -> dict[str, Any]:
+def answer_sheet_content(form: IssuedForm, large_print: bool = False) -> dict[str, Any]:
     """Choose the content of an answer sheet; `form` is the plain JSON of one form.
 
     Raises DoesNotFit when a question has more rings than fit side by side.

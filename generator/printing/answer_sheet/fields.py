@@ -1,9 +1,18 @@
 """The places to mark for each kind of question, measured from the corner of their own field."""
 
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass
-from typing import Any, Final
+from typing import Final
 
+from generator.bank.models import Kind
+from generator.issued import (
+    ForKey,
+    IssuedEntry,
+    MatchAnswerKey,
+    NumericAnswerKey,
+    OptionsAnswerKey,
+    OrderAnswerKey,
+)
 from generator.printing.answer_sheet.measures import PLACES, POINT, Measures
 
 ON_PAPER: Final = "on the question paper"
@@ -31,7 +40,7 @@ class Field:
     """
 
     number: int
-    kind: str
+    kind: Kind
     height: float
     caption: str
     groups: tuple[Group, ...]
@@ -42,17 +51,23 @@ class DoesNotFit(ValueError):
     """A question has more options, places or cases than an answer sheet can hold."""
 
 
-def field_of(entry: Mapping[str, Any], measures: Measures) -> Field:
-    """Return the field of a question; `entry` is its plain JSON within a form.
+def field_of(entry: IssuedEntry, measures: Measures) -> Field:
+    """Return the field of a question; `entry` is as it stands in a form.
 
     Raises DoesNotFit when its rings would run into each other.
     """
-    question = entry["question"]
-    make = _FIELDS[question["kind"]]
-    return make(int(entry["number"]), question["kind"], question["key"], measures)
+    number, kind = entry["number"], entry["question"]["kind"]
+    return ForKey(
+        numeric=lambda key: _number(number, kind, key, measures),
+        choice=lambda key: _letters(number, kind, key, measures),
+        multiple_response=lambda key: _letters(number, kind, key, measures),
+        order=lambda key: _order(number, kind, key, measures),
+        match=lambda key: _match(number, kind, key, measures),
+        written=lambda key: _written(number, kind, measures),
+    ).of(entry["question"])
 
 
-def _letters(number: int, kind: str, key: Mapping[str, Any], measures: Measures) -> Field:
+def _letters(number: int, kind: Kind, key: OptionsAnswerKey, measures: Measures) -> Field:
     letters = [str(option["letter"]) for option in key["options"]]
     centres = _across(number, len(letters), measures)
     places = zip(letters, centres, strict=True)
@@ -60,20 +75,20 @@ def _letters(number: int, kind: str, key: Mapping[str, Any], measures: Measures)
     return Field(number, kind, measures.down, "", (Group("", marks),))
 
 
-def _order(number: int, kind: str, key: Mapping[str, Any], measures: Measures) -> Field:
+def _order(number: int, kind: Kind, key: OrderAnswerKey, measures: Measures) -> Field:
     letters = [str(step["letter"]) for step in key["steps"]]
     places = [str(place) for place in range(1, len(letters) + 1)]
     return _grid(number, kind, "place", places, letters, measures)
 
 
-def _match(number: int, kind: str, key: Mapping[str, Any], measures: Measures) -> Field:
+def _match(number: int, kind: Kind, key: MatchAnswerKey, measures: Measures) -> Field:
     cases = [str(entry["number"]) for entry in key["left"]]
     return _grid(number, kind, "row", cases, [str(e["letter"]) for e in key["right"]], measures)
 
 
 def _grid(
     number: int,
-    kind: str,
+    kind: Kind,
     caption: str,
     names: Sequence[str],
     values: Sequence[str],
@@ -83,9 +98,9 @@ def _grid(
     return Field(number, kind, measures.caption + len(values) * measures.down, caption, groups)
 
 
-def _number(number: int, kind: str, key: Mapping[str, Any], measures: Measures) -> Field:
+def _number(number: int, kind: Kind, key: NumericAnswerKey, measures: Measures) -> Field:
     if not _has_places(str(key["shown"])):
-        return _written(number, kind, key, measures)
+        return _written(number, kind, measures)
     names = [str(place) for place in range(1, PLACES + 1)]
     values = (POINT, *map(str, range(10)))
     top = measures.caption + measures.box
@@ -99,12 +114,12 @@ def _number(number: int, kind: str, key: Mapping[str, Any], measures: Measures) 
     return Field(number, kind, height, str(key["unit_symbol"]), groups, boxes)
 
 
-def _written(number: int, kind: str, key: Mapping[str, Any], measures: Measures) -> Field:
+def _written(number: int, kind: Kind, measures: Measures) -> Field:
     return Field(number, kind, measures.down, ON_PAPER, ())
 
 
 def _has_places(shown: str) -> bool:
-    """Say whether the boxes can hold a number at all: too long or below zero stays on the paper."""
+    """Return whether the boxes can hold a number: too long or below zero stays on the paper."""
     digits = shown.replace(POINT, "", 1)
     return len(shown) <= PLACES and digits.isascii() and digits.isdecimal()
 
@@ -121,7 +136,7 @@ def _columns(
 
 
 def _across(number: int, count: int, measures: Measures) -> list[float]:
-    """Return the centres of so many rings side by side, closer together where there are many."""
+    """Return the centres of a number of rings side by side, closer where there are many."""
     room = measures.column - measures.label
     pitch = min(measures.across, room / count)
     if pitch < measures.least_across:
@@ -129,13 +144,3 @@ def _across(number: int, count: int, measures: Measures) -> list[float]:
         message = f"question {number} has {count} places side by side; the sheet holds {most}"
         raise DoesNotFit(message)
     return [measures.label + (index + 0.5) * pitch for index in range(count)]
-
-
-_FIELDS: dict[str, Callable[[int, str, Mapping[str, Any], Measures], Field]] = {
-    "choice": _letters,
-    "multiple_response": _letters,
-    "order": _order,
-    "match": _match,
-    "numeric": _number,
-    "written": _written,
-}

@@ -1,9 +1,10 @@
 """Say where every mark of an answer sheet is, so that a reader of scans knows where to look."""
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import Any
 
+from generator.issued import IssuedForm
 from generator.printing.answer_sheet.fields import DoesNotFit, Field, field_of
 from generator.printing.answer_sheet.measures import (
     CODE_FIRST,
@@ -39,7 +40,7 @@ class _Placed:
     field: Field
 
 
-def sheet_geometry(form: Mapping[str, Any], *, large_print: bool = False) -> dict[str, Any]:
+def sheet_geometry(form: IssuedForm, *, large_print: bool = False) -> dict[str, Any]:
     """Return the positions of all marks of a form's answer sheet as plain JSON.
 
     Lengths are mm; x to the right and y down from the top left of the frame, whose corners are
@@ -53,7 +54,7 @@ def sheet_geometry(form: Mapping[str, Any], *, large_print: bool = False) -> dic
     """
     measures = LARGE if large_print else NORMAL
     fields = [field_of(entry, measures) for entry in form["questions"]]
-    lines = lines_of_rules({field.kind for field in fields}, measures.signs)
+    lines = lines_of_rules({field.kind for field in fields}, measures.characters)
     first = measures.head + lines * measures.line
     placed = _roomiest(fields, first, measures)
     pages = max((place.page for place in placed), default=1)
@@ -71,7 +72,7 @@ def sheet_geometry(form: Mapping[str, Any], *, large_print: bool = False) -> dic
     }
 
 
-def form_id(form: Mapping[str, Any]) -> str:
+def form_id(form: IssuedForm) -> str:
     """Return what the code of a form carries: its id, or its name where it has none."""
     return str(form.get("form_id") or form["form"])
 

@@ -15,7 +15,7 @@ CORNER: Final = 9.9
 CODE_FIRST: Final = (FRAME_WIDTH - 19.0, 15.0, 18.0)
 CODE_LATER: Final = (150.0, 0.0, 11.0)
 RING_LINE: Final = 0.28
-# What stands between the bottom marks, and clear of them.
+# What is between the bottom marks, and clear of them.
 FIELDS_END: Final = FRAME_HEIGHT - CORNER - 2.0
 PLACES: Final = 6
 POINT: Final = "."
@@ -36,7 +36,7 @@ class Measures:
     caption       height of the line above a grid
     box           height of the boxes to write a number in
     head, line    height of the first page's title and name, and of a line of its rules
-    signs         of text that stand on such a line at least
+    characters    of text that fit on such a line at least
     later         where the fields begin on the pages after the first
     """
 
@@ -51,7 +51,7 @@ class Measures:
     box: float
     head: float
     line: float
-    signs: int
+    characters: int
     later: float
 
     @property
@@ -72,7 +72,7 @@ NORMAL: Final = Measures(
     box=6.4,
     head=27.0,
     line=4.4,
-    signs=98,
+    characters=98,
     later=14.0,
 )
 LARGE: Final = Measures(
@@ -87,6 +87,6 @@ LARGE: Final = Measures(
     box=9.0,
     head=31.0,
     line=7.8,
-    signs=54,
+    characters=54,
     later=14.0,
 )

@@ -4,6 +4,9 @@ from collections.abc import Collection
 from math import ceil
 from typing import Final
 
+from generator.bank.models import Kind
+from generator.issued import ByKind
+
 _RING = (
     "Fill the ring of your answer, and every ring that is right where the question asks for all. "
     "To change an answer, cross its ring out and fill another."
@@ -17,29 +20,32 @@ _NUMBER = (
     "every digit and of the point under its box. What is left over stays empty. The unit "
     "stands above the boxes; no plus or minus is needed."
 )
-_SAID_OF: Final = {
-    "choice": ("ring", _RING),
-    "multiple_response": ("ring", _RING),
-    "order": ("grid", _GRID),
-    "match": ("grid", _GRID),
-    "numeric": ("number", _NUMBER),
-}
-# What a rule shows beside its words, in signs of text that would be as wide.
+# in the order in which they are told
+_RULES: Final = (("ring", _RING), ("grid", _GRID), ("number", _NUMBER))
+# a written answer stays on the question paper
+_NEEDS: Final = ByKind(
+    numeric="number",
+    choice="ring",
+    multiple_response="ring",
+    order="grid",
+    match="grid",
+    written="",
+)
+# What a rule shows beside its words, in characters of text that would be as wide.
 _DRAWN: Final = {"ring": 14, "number": 22}
 
 
-def filling_rules(kinds: Collection[str]) -> list[dict[str, str]]:
+def filling_rules(kinds: Collection[Kind]) -> list[dict[str, str]]:
     """Return the rules that the kinds of question on a sheet need, each with its name."""
-    wanted = dict.fromkeys(said for kind, said in _SAID_OF.items() if kind in kinds)
-    if wanted:
-        # Every ring is filled and changed the same way, whatever it stands for.
-        wanted = {("ring", _RING): None} | wanted
-    return [{"rule": name, "text": text} for name, text in wanted]
+    needed = {_NEEDS.of(kind) for kind in kinds} - {""}
+    # Every ring is filled and changed the same way, whatever it stands for.
+    needed |= {"ring"} if needed else set()
+    return [{"rule": name, "text": text} for name, text in _RULES if name in needed]
 
 
-def lines_of_rules(kinds: Collection[str], signs: int) -> int:
-    """Return how many lines the rules take where so many signs stand on a line."""
+def lines_of_rules(kinds: Collection[Kind], characters: int) -> int:
+    """Return how many lines the rules take where a line holds a number of characters."""
     return sum(
-        ceil((len(rule["text"]) + _DRAWN.get(rule["rule"], 0)) / signs)
+        ceil((len(rule["text"]) + _DRAWN.get(rule["rule"], 0)) / characters)
         for rule in filling_rules(kinds)
     )

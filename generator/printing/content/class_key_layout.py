@@ -15,7 +15,7 @@ _MM: Final = 25.4 / 72
 # Widths of the bold face as shares of its size; a letter counts as the widest from A to H.
 _WIDTHS: Final = {"0123456789": 0.567, ".": 0.25, "*": 0.4}
 _WIDEST: Final = 0.683
-# A sign of the typewriter face, in a head and in small print; the word must in small print.
+# A character of the typewriter face, in a head and in small print; the word must in small print.
 _HEAD, _FOOT, _MUST = 0.58, 0.58 * 0.75, 1.75
 # In mm: margins at both sides; both ends of a row; what a cell adds to its text.
 _MARGINS, _ENDS, _PADDING = 20.0, 24.0, 1.1
@@ -30,7 +30,7 @@ _LETTER, _LINE, _SMALL, _ROW, _FRAME, _TOTALS = 0.72, 1.02, 0.85, 0.74, 0.48, 8.
 class Cell:
     """What a form has at one number.
 
-    lines  of the answer, each a few signs
+    lines  of the answer, each a few characters
     must   whether the question must be right
     marks  of the question, where the row does not tell them
     """
@@ -41,7 +41,7 @@ class Cell:
 
 
 @dataclass(frozen=True, slots=True)
-class Sheet:
+class PageSize:
     """Width and height of upright paper in mm."""
 
     width: float
@@ -50,7 +50,7 @@ class Sheet:
 
 @dataclass(frozen=True, slots=True)
 class Head:
-    """What stands above and below the answers of a form: its label, and pass and all marks."""
+    """What is above and below the answers of a form: its label, and pass and all marks."""
 
     label: str
     of: str = ""
@@ -59,14 +59,16 @@ class Head:
 Rows = Sequence[Sequence[Cell]]
 
 
-def layout_of(rows: Rows, forms: Sequence[Head], sheet: Sheet, large_print: bool) -> dict[str, Any]:
+def layout_of(
+    rows: Rows, forms: Sequence[Head], page: PageSize, large_print: bool
+) -> dict[str, Any]:
     """Return size in points, whether the paper lies on its side, and the forms of each table.
 
     The largest size that holds the class on one page is taken, upright paper first. Where none
     does, the forms are spread evenly over tables, the way round that needs fewer pages.
     """
     widest, count = _widest(rows, forms), len(forms)
-    ways = ((False, sheet), (True, Sheet(sheet.height, sheet.width)))
+    ways = ((False, page), (True, PageSize(page.height, page.width)))
     for size in (_LARGE,) if large_print else _SIZES:
         for flipped, paper in ways:
             if _across(widest, size, paper) >= count and _height(rows, size) <= paper.height:
@@ -91,12 +93,12 @@ def lines_of_letters(letters: Sequence[str]) -> tuple[str, ...]:
     return tuple("".join(line) for line in lines) or ("",)
 
 
-def _pages(rows: Rows, size: float, paper: Sheet) -> int:
+def _pages(rows: Rows, size: float, paper: PageSize) -> int:
     around = _ABOVE_BELOW + _AROUND
     return ceil((_height(rows, size) - around) / (paper.height - around))
 
 
-def _across(widest: float, size: float, paper: Sheet) -> int:
+def _across(widest: float, size: float, paper: PageSize) -> int:
     return int((paper.width - _MARGINS - _ENDS * size / 10) / (widest * size * _MM + _PADDING))
 
 

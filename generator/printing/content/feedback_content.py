@@ -7,16 +7,16 @@ the cautions only those that a hazard says in the same words wherever it is met.
 from collections.abc import Mapping
 from typing import Any
 
-from generator.printing.content.form_facts import (
+from generator.issued import IssuedEntry, IssuedForm
+from generator.printing.content.form_facts import form_facts, words_of
+from generator.wording import (
     counted,
-    form_facts,
     gate_in_words,
     marks_text,
     must_pass,
     total_marks,
-    words_of,
+    typst_of_text,
 )
-from generator.printing.content.markup import block_nodes
 
 SAYS = (
     "A result says what these answers show. It never says that a person may do hazardous work "
@@ -29,17 +29,17 @@ STUDY = (
 ASK = "If you think that a question or its marking is wrong, say so: it will be looked at again."
 
 
-def feedback_sheet_content(form: Mapping[str, Any]) -> dict[str, Any]:
+def feedback_sheet_content(form: IssuedForm) -> dict[str, Any]:
     """Choose the content of a feedback sheet; `form` is the plain JSON of one form."""
     questions, gate = form["questions"], must_pass(form)
     return form_facts(form) | {
-        "summary": f"{counted(len(questions), 'question', 'questions')}, "
+        "summary": f"{counted(len(questions), 'question')}, "
         f"{marks_text(total_marks(form))} in all. Pass: {marks_text(int(form['pass_marks']))} "
         f"({form['pass_percent']} %).",
         "gate": gate_in_words(form),
         "marks": str(total_marks(form)),
         "notes": [STUDY, ASK, SAYS],
-        "cautions": [block_nodes(caution) for caution in _cautions(form)],
+        "cautions": [typst_of_text(caution) for caution in _cautions(form)],
         # forms of an earlier version carry no titles
         "rows": [
             _row(entry, int(entry["number"]) in gate, form.get("titles", {})) for entry in questions
@@ -47,13 +47,13 @@ def feedback_sheet_content(form: Mapping[str, Any]) -> dict[str, Any]:
     }
 
 
-def _cautions(form: Mapping[str, Any]) -> list[str]:
+def _cautions(form: IssuedForm) -> list[str]:
     """Return the cautions of all hazards of the work that the form asks about, each once."""
     said = [c for entry in form["questions"] for c in entry["question"].get("cautions", ())]
     return list(dict.fromkeys(caution["text"] for caution in said if caution["hazard"]))
 
 
-def _row(entry: Mapping[str, Any], must: bool, titles: Mapping[str, str]) -> dict[str, Any]:
+def _row(entry: IssuedEntry, must: bool, titles: Mapping[str, str]) -> dict[str, Any]:
     question = entry["question"]
     return {
         "number": str(entry["number"]),

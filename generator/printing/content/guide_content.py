@@ -1,13 +1,13 @@
 """Choose what a marking guide shows: how written answers of a form get their marks."""
 
-from collections.abc import Mapping
 from typing import Any
 
+from generator.issued import IssuedEntry, IssuedForm
 from generator.printing.content.cautions import told_cautions
-from generator.printing.content.form_facts import counted, form_facts, marks_text, must_pass
+from generator.printing.content.form_facts import form_facts
 from generator.printing.content.key_content import source_of
-from generator.printing.content.markup import block_nodes, inline_nodes
 from generator.printing.content.paper_content import shown_question
+from generator.wording import counted, marks_text, must_pass, typst_of_line, typst_of_text
 
 RULES = (
     "Read the whole answer first. Then go through the points one by one.",
@@ -24,15 +24,14 @@ RULES = (
 GATE = "This question must be right: only all of its marks pass it."
 
 
-def marking_guide_content(form: Mapping[str, Any]) -> dict[str, Any] | None:
-    """Choose the content of a marking guide, or give nothing where no answer is written."""
+def marking_guide_content(form: IssuedForm) -> dict[str, Any] | None:
+    """Choose the content of a marking guide; None where no answer is written."""
     written = [entry for entry in form["questions"] if entry["question"]["kind"] == "written"]
     if not written:
         return None
     marks = marks_text(sum(int(entry["marks"]) for entry in written))
     return form_facts(form) | {
-        "summary": f"{counted(len(written), 'written question', 'written questions')}, "
-        f"{marks} together.",
+        "summary": f"{counted(len(written), 'written question')}, {marks} together.",
         "rules": list(RULES),
         "questions": [
             _question(entry, must_pass(form)) | told
@@ -41,17 +40,18 @@ def marking_guide_content(form: Mapping[str, Any]) -> dict[str, Any] | None:
     }
 
 
-def _question(entry: Mapping[str, Any], gate: frozenset[int]) -> dict[str, Any]:
-    question, must = entry["question"], int(entry["number"]) in gate
+def _question(entry: IssuedEntry, gate: frozenset[int]) -> dict[str, Any]:
+    question, must = entry["question"], entry["number"] in gate
+    assert question["kind"] == "written"
     return shown_question(question) | {
         "number": str(entry["number"]),
         "marks": marks_text(int(entry["marks"])),
         "must_pass": must,
         "gate": GATE if must else "",
         "points": [
-            {"marks": str(point["marks"]), "text": inline_nodes(point["text"])}
+            {"marks": str(point["marks"]), "text": typst_of_line(point["text"])}
             for point in question["key"]["points"]
         ],
-        "model": block_nodes(question["key"]["model"]),
+        "model": typst_of_text(question["key"]["model"]),
         "sources": [source_of(source) for source in question["sources"]],
     }

@@ -1,16 +1,10 @@
 """Say in plain words what luck can do on a form, and what a score shows."""
 
-from collections.abc import Mapping
-from math import floor, log10
-from typing import Any
-
-from generator.printing.content.form_facts import marks_text
-
-# Past this a guesser's odds say nothing more to a person.
-_LONGEST_ODDS = 1_000_000
+from generator.issued import IssuedForm
+from generator.wording import marks_text, rough_odds
 
 
-def luck_in_words(form: Mapping[str, Any]) -> str:
+def luck_in_words(form: IssuedForm) -> str:
     """State the chance that somebody who guesses everything passes; empty where none is known."""
     chance = form.get("guesser_passes")
     if chance is None:
@@ -20,21 +14,10 @@ def luck_in_words(form: Mapping[str, Any]) -> str:
             "Somebody who guesses every answer cannot pass: "
             "a number or a written answer counts as never guessed."
         )
-    return f"Somebody who guesses every answer passes {odds_in_words(float(chance))}."
+    return f"Somebody who guesses every answer passes {rough_odds(float(chance))}."
 
 
-def odds_in_words(chance: float) -> str:
-    """Write a chance above 0 as odds of two figures, such as about 1 time in 4,000."""
-    if chance > 2 / 3:
-        return "nearly every time"
-    times = 1 / chance
-    if times > _LONGEST_ODDS:
-        return f"less than 1 time in {_LONGEST_ODDS:,}"
-    digits = 1 - floor(log10(times))
-    return f"about 1 time in {round(times, min(digits, 0)):,.0f}"
-
-
-def mastery_in_words(form: Mapping[str, Any]) -> str:
+def mastery_in_words(form: IssuedForm) -> str:
     """State the score from which the standard is shown; empty where nothing was reckoned.
 
     The score comes with the form: Wilson's lower bound (1927), one-sided, at 95 %.

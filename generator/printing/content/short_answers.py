@@ -1,12 +1,11 @@
 """Answers in a few characters, for the lists that are marked from."""
 
-from collections.abc import Callable, Mapping
-from typing import Any
+from generator.issued import ForKey, IssuedQuestion, MatchAnswerKey, OptionsAnswerKey
 
 
-def short_answer(question: Mapping[str, Any]) -> str:
+def short_answer(question: IssuedQuestion) -> str:
     """Write the answer of a question in a few characters for the list at the top of the key."""
-    return _SHORT[question["kind"]](question["key"])
+    return _SHORT.of(question)
 
 
 def with_unit(number: str, unit: str) -> str:
@@ -14,20 +13,19 @@ def with_unit(number: str, unit: str) -> str:
     return f"{number}\u00a0{unit}" if unit else str(number)
 
 
-def _right_letters(key: Mapping[str, Any]) -> str:
+def _right_letters(key: OptionsAnswerKey) -> str:
     return " ".join(option["letter"] for option in key["options"] if option["right"])
 
 
-def _short_match(key: Mapping[str, Any]) -> str:
+def _short_match(key: MatchAnswerKey) -> str:
     return "  ".join(f"{number}{letter}" for number, letter in key["answers"].items())
 
 
-_Short = Callable[[Mapping[str, Any]], str]
-_SHORT: dict[str, _Short] = {
-    "numeric": lambda key: with_unit(key["shown"], key["unit_symbol"]),
-    "choice": _right_letters,
-    "multiple_response": _right_letters,
-    "order": lambda key: " ".join(key["one_order"]) + (" *" if int(key["orders"]) > 1 else ""),
-    "match": _short_match,
-    "written": lambda key: "see below",
-}
+_SHORT = ForKey[str](
+    numeric=lambda key: with_unit(key["shown"], key["unit_symbol"]),
+    choice=_right_letters,
+    multiple_response=_right_letters,
+    order=lambda key: " ".join(key["one_order"]) + (" *" if int(key["orders"]) > 1 else ""),
+    match=_short_match,
+    written=lambda key: "see below",
+)

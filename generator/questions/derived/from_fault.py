@@ -11,7 +11,7 @@ from generator.questions.question import Derived
 from generator.questions.wording import sentence
 
 DISTRACTORS = 3
-# a remedy is asked about where at least so many of other faults could pass for it
+# a remedy is asked about where at least this many of other faults could pass for it
 FEWEST_REMEDIES = 2
 
 Maker = Callable[[Bank, Entry[Fault], SeededRandom], Derived | None]
@@ -114,7 +114,7 @@ def _nearest_first(bank: Bank, entry: Entry[Fault], stream: SeededRandom) -> Seq
 
 
 def _same_fault(one: Entry[Fault], two: Entry[Fault]) -> bool:
-    """Say whether the title of one record is a name of the other."""
+    """Return whether the title of one record is a name of the other."""
     names, others = (
         {normal(name) for name in (entry.record.title, *entry.record.other_names)}
         for entry in (one, two)
@@ -123,7 +123,7 @@ def _same_fault(one: Entry[Fault], two: Entry[Fault]) -> bool:
 
 
 def _linked(entry: Entry[Fault], other: Entry[Fault]) -> bool:
-    """Say whether two faults are stated look-alikes, whose causes and cures may overlap."""
+    """Return whether two faults are stated look-alikes, whose causes and cures may overlap."""
     return other.name in {look.fault for look in entry.record.look_alikes} or entry.name in {
         look.fault for look in other.record.look_alikes
     }

@@ -3,7 +3,7 @@
 from collections.abc import Callable, Iterator, Sequence
 from functools import cache
 
-from generator.bank import Bank, Entry, closure
+from generator.bank import Bank, Entry, transitive_closure
 from generator.bank.models import Pair, Procedure
 from generator.questions.derived.procedure_slips import what_goes_wrong, which_is_missing
 from generator.questions.drawing import (
@@ -20,7 +20,7 @@ from generator.questions.wording import lower_start
 from generator.questions.worn import worn_words
 
 DISTRACTORS = 3
-# so many steps that were just done stand in a stem
+# this many steps that were just done are in a stem
 SHOWN_STEPS = 3
 
 
@@ -93,7 +93,7 @@ def _not_yet(scored: Scored, name: str, done: Sequence[str]) -> str:
 def what_comes_before(bank: Bank, entry: Entry[Procedure], stream: SeededRandom) -> Derived | None:
     """Ask which step must be done before another, against steps that must come after it."""
     scored = scored_procedure(entry.record)
-    after = closure(scored.reasons)
+    after = transitive_closure(scored.reasons)
     cases = [
         (first, then, tuple(c for b, c in sorted(after) if b == then))
         for first, then in scored.reasons
@@ -107,7 +107,7 @@ def must_come_before(entry: Entry[Procedure], pair: Pair, stream: SeededRandom) 
     scored = scored_procedure(entry.record)
     if (pair.first, pair.then) not in scored.reasons:
         return None
-    later = tuple(c for b, c in sorted(closure(scored.reasons)) if b == pair.then)
+    later = tuple(c for b, c in sorted(transitive_closure(scored.reasons)) if b == pair.then)
     return _before(entry, scored, pair.first, pair.then, later, stream) if len(later) >= 2 else None
 
 

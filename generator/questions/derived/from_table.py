@@ -4,7 +4,7 @@ from collections.abc import Sequence
 from fractions import Fraction
 
 from generator.bank import Bank, Entry, table_rows
-from generator.bank.models import Table
+from generator.bank.models import Kind, Table
 from generator.quantities import Band, number_text, read_number, unit_named
 from generator.questions.drawing import SeededRandom, lettered
 from generator.questions.question import Derived, Exhibit, Key, NumericKey, SolvedSlip
@@ -28,7 +28,7 @@ def look_up(
         f"Use the table '{table.title}'. What is the {_lower(names[wanted])}{unit} for "
         f"{_row_words(names[given], rows[row][given])}?"
     )
-    kind = "numeric" if isinstance(key, NumericKey) else "choice"
+    kind: Kind = "numeric" if isinstance(key, NumericKey) else "choice"
     return Derived(kind, "apply", stem, key), Exhibit(table.title, tuple(names), tuple(rows))
 
 

@@ -6,7 +6,7 @@ they are wrong because the stated pairs force them elsewhere.
 
 from collections.abc import Iterator, Sequence
 
-from generator.bank import Bank, Entry, closure, module_of
+from generator.bank import Bank, Entry, module_of, transitive_closure
 from generator.bank.models import Pair, Procedure
 from generator.questions.derived.topics import work_words
 from generator.questions.drawing import (
@@ -72,7 +72,7 @@ def _misplaced(
     scored: Scored, before: str, gap: str, after: str, stream: SeededRandom
 ) -> list[tuple[str, str]]:
     """Return steps of the same card that the pairs force before or after both neighbours."""
-    forced = closure(scored.reasons)
+    forced = transitive_closure(scored.reasons)
     found = []
     for name, text in scored.steps.items():
         if name in (before, gap, after):

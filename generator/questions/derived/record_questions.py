@@ -12,7 +12,7 @@ from generator.questions.derived.from_procedure import FROM_PROCEDURE, must_come
 from generator.questions.derived.from_table import look_up
 from generator.questions.drawing import SeededRandom
 from generator.questions.item_questions import Taken, salt
-from generator.questions.question import MINUTES, Derived, Exhibit, Question, ShownCaution
+from generator.questions.question import Derived, Exhibit, Question, ShownCaution
 from generator.questions.sources import place_title, shown_critical, shown_sources
 
 Asked = tuple[Derived, Exhibit | None] | None
@@ -24,7 +24,7 @@ class RecordQuestion:
 
     name      such as procedures/mix_filler/order
     cautions  gives what to heed in the work that a question of the record names
-    ask       gives the question for a stream, or nothing where the record cannot
+    ask       returns the question for a stream, or None where the record cannot
     place     whose rule the record follows, a name of places.yml, or empty
     critical  set where the question is on a pair of steps that hurts the other way round
     """
@@ -61,7 +61,6 @@ class RecordQuestion:
             key=derived.key,
             cautions=self.cautions(derived),
             exhibit=exhibit,
-            minutes=MINUTES[derived.kind],
             critical=shown_critical(bank, self.critical),
             place=place_title(bank, self.place),
         )

@@ -19,12 +19,12 @@ def work_words(bank: Bank, procedure: Procedure) -> frozenset[str]:
 
 
 def is_like_remedy(remedy: str, fault: Fault) -> bool:
-    """Say whether a remedy speaks of what a fault or its own remedy speaks of."""
+    """Return whether a remedy speaks of what a fault or its own remedy speaks of."""
     return bool(trade_words(remedy) & (_seen(fault) | trade_words(fault.remedy)))
 
 
 def names_its_fault(other: Fault, fault: Fault) -> bool:
-    """Say whether another fault's remedy speaks of its look, so that it gives itself away."""
+    """Return whether another fault's remedy speaks of its look, so that it gives itself away."""
     return bool(trade_words(other.remedy) & _seen(other) - _seen(fault))
 
 

@@ -21,7 +21,7 @@ def draw_apart(item: PreparedItem, salt: str, form: str, handed: HandedOut) -> S
     """
     by_chance = (drawn_values(item, salt, form, attempt) for attempt in range(CLASS_ATTEMPTS))
     found = _best(item, handed, _accepted(item, by_chance))
-    if found is not None and _standing(item, handed, found) <= handed.best_left:
+    if found is not None and _rank(item, handed, found) <= handed.best_left:
         return found
     walked = list(_accepted(item, islice(all_sets(item), MOST_WALKED)))
     handed.no_new_values = all(draw_of(solution.values) in handed.draws for solution in walked)
@@ -40,18 +40,18 @@ def _accepted(item: PreparedItem, sets: Iterable[Mapping[str, Value]]) -> Iterat
 def _best(item: PreparedItem, handed: HandedOut, found: Iterable[Solution]) -> Solution | None:
     """Return the first of the best; nothing better than the best left is looked for."""
     best: Solution | None = None
-    standing = LIKE_NEIGHBOUR + 1
+    rank = LIKE_NEIGHBOUR + 1
     for solution in found:
-        its = _standing(item, handed, solution)
-        if its < standing:
-            best, standing = solution, its
-        if standing <= handed.best_left:
+        its = _rank(item, handed, solution)
+        if its < rank:
+            best, rank = solution, its
+        if rank <= handed.best_left:
             break
     return best
 
 
-def _standing(item: PreparedItem, handed: HandedOut, solution: Solution) -> int:
-    return handed.standing(draw_of(solution.values), _key(item, solution))
+def _rank(item: PreparedItem, handed: HandedOut, solution: Solution) -> int:
+    return handed.rank(draw_of(solution.values), _key(item, solution))
 
 
 def _key(item: PreparedItem, solution: Solution) -> str:

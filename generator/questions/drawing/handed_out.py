@@ -25,7 +25,7 @@ class HandedOut:
         self.draws.append(draw)
         self.keys.append(key)
 
-    def standing(self, draw: Draw, key: str) -> int:
+    def rank(self, draw: Draw, key: str) -> int:
         """Say how good a set of values would be for the next paper.
 
         NEW_KEY           nobody has this key, and so nobody has these values
@@ -41,7 +41,7 @@ class HandedOut:
 
     @property
     def best_left(self) -> int:
-        """Return the best standing that may still be had."""
+        """Return the best rank that may still be had."""
         if not self.no_new_key:
             return NEW_KEY
         return UNLIKE_NEIGHBOUR if self.no_new_values else NEW_VALUES

@@ -34,7 +34,7 @@ def draw_solution(
 ) -> Solution:
     """Return the solution for the first accepted set of values of a form.
 
-    salt   the edition, so that a new edition draws anew
+    salt   the edition, so that a new edition draws new values
     form   the form's label
     taken  draws already given away, which are passed over while others can be had
     Each value is a function of (salt, form, item, name, attempt) alone. Where chance meets only

@@ -8,18 +8,18 @@ from generator.bank import (
     StepHazards,
     chain,
     count_orders,
-    direct,
     is_legal,
     step_hazards,
+    transitive_reduction,
     within,
     without,
 )
+from generator.bank.checks import MOST_ORDERS
 from generator.bank.models import OrderItem, OrderPair, OrderStep, Pair, Procedure
 from generator.questions.drawing.seeded_random import SeededRandom
 from generator.questions.question import LETTERS, OrderKey, ShownPair
 from generator.questions.step_subsets import (
     FEWEST_STEPS,
-    MOST_ORDERS,
     MOST_STEPS,
     subsets_to_ask,
 )
@@ -91,7 +91,7 @@ def order_key(scored: Scored, steps: Sequence[str], stream: SeededRandom) -> Ord
         # a right order turned round breaks every pair, so doing nothing never scores
         shuffled = tuple(reversed(shuffled))
     letters = {name: LETTERS[place] for place, name in enumerate(shuffled)}
-    told = direct(pairs) | _stated_dangers(scored, steps)
+    told = transitive_reduction(pairs) | _stated_dangers(scored, steps)
     shown = sorted(told, key=lambda pair: (letters[pair[0]], letters[pair[1]]))
     return OrderKey(
         steps=tuple((letters[name], scored.steps[name]) for name in shuffled),

@@ -41,7 +41,7 @@ def stated_size(text: str) -> Fraction | None:
     """Return the number that an option begins with, times in seconds; None where it has none.
 
     'Less than 75' stands just below 75 and 'more than 125' just above 125. A number in words or
-    behind other words counts only in a short option, since a sentence may begin with 'one' too.
+    after other words counts only in a short option, since a sentence may begin with 'one' too.
     """
     words = text.lower().replace("\u00a0", " ").replace("\u2212", "-").split()
     words = [word.rstrip(".,;") for word in words]

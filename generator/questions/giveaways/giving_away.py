@@ -93,7 +93,7 @@ def _worth(
 
 
 def _is_on(told: ToldWords, topic: Words, place: int, share: float) -> bool:
-    """Say whether a question is about the topic of another one."""
+    """Return whether a question is about the topic of another one."""
     shared = told.mass(topic & told.all_words[place])
     return shared >= RARE_TOPIC and shared >= share * told.mass(topic)
 
@@ -101,7 +101,7 @@ def _is_on(told: ToldWords, topic: Words, place: int, share: float) -> bool:
 def _fits_wrong(
     told: ToldWords, words: Words, key: Words, wrong: Iterable[Words], had: float
 ) -> bool:
-    """Say whether a text holds as much of a wrong option as of the key."""
+    """Return whether a text holds as much of a wrong option as of the key."""
     for option in wrong:
         own = option - key
         whole = told.mass(own)

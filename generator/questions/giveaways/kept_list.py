@@ -89,7 +89,7 @@ def _in_vain(entry: Entry[Giveaways], place: int) -> Problem:
 def list_text(bank: Bank, known: Sequence[Askable], old: str) -> str:
     """Return the text of the list as it should be; what was cleared stays word for word.
 
-    old  the text of the list so far, or nothing
+    old  the text of the list so far, or None
     """
     rows = [
         f"  - {{question: {one.question}, gives_away: {one.gives_away}, "

@@ -2,7 +2,7 @@
 
 from collections.abc import Iterator, Mapping
 
-from generator.bank import Bank, Entry, closure
+from generator.bank import Bank, Entry, transitive_closure
 from generator.bank.models import Fault, Procedure
 from generator.questions.drawing import scored_procedure
 from generator.questions.giveaways.told_text import Asked, PaperText
@@ -30,7 +30,7 @@ def procedure_text(record: Procedure, name: str, of: str) -> PaperText:
     elif label == "missing":
         asked = tuple(_missing(title, steps))
     else:
-        after = closure(scored.reasons)
+        after = transitive_closure(scored.reasons)
         critical = {f"{p.first}_before_{p.then}": (p.first, p.then) for p in record.pairs}
         pairs = [critical[label]] if label in critical else sorted(scored.reasons)
         asked = tuple(

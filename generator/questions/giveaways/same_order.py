@@ -14,7 +14,7 @@ from generator.questions.trade_words import as_written, trade_words
 ALIKE = 0.33
 # a text names a step where it has so much of its words
 MOST_OF_STEP = 0.6
-# so many pairs in common make two orders the same question: two, and half of the shorter order,
+# this many pairs in common make two orders the same question: two, and half of the shorter order,
 # since most work begins with the same protection
 FEWEST_PAIRS, SHARE_OF_PAIRS = 2, 0.5
 

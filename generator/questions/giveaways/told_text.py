@@ -23,7 +23,7 @@ class Asked:
 class PaperText:
     """All that a question may print on a paper.
 
-    record  what stands behind it
+    record  the record it was made from
     asked   answers that it may want
     facts   what it states: sentences of its stem, rows of its sheet or table
     title   names the work, and so tells no single step of it

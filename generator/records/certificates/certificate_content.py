@@ -1,4 +1,4 @@
-"""What stands on a certificate: the paper, the work that was watched, topics and dates."""
+"""What is on a certificate: the paper, the work that was watched, topics and dates."""
 
 import sqlite3
 from collections.abc import Collection, Iterator, Mapping, Sequence

@@ -33,7 +33,7 @@ class Topic:
     hands_on: tuple[HandsOn, ...]
 
     def asks(self, objective: str) -> bool:
-        """Say whether a question of an objective is about this topic."""
+        """Return whether a question of an objective is about this topic."""
         return any(
             objective.startswith(name) if name.endswith("/") else objective == name
             for name in self.objectives

@@ -7,7 +7,8 @@ from dataclasses import dataclass
 from generator.marking.answers import LEFT_OUT
 from generator.records.certificates.painter_topics import TOPICS, Topic
 from generator.records.issues import forms_of
-from generator.records.sittings import VERDICT_WORDS, Result, results_of, sittings_of
+from generator.records.sittings import Result, results_of, sittings_of
+from generator.wording import VERDICT_WORDS
 
 
 @dataclass(frozen=True, slots=True)
@@ -70,7 +71,8 @@ def missing_knowledge(
     if result.verdict == "unfinished":
         yield f"the paper ({which}) is {VERDICT_WORDS['unfinished']}: guidecoat mark"
     elif result.verdict != "passed":
-        yield f"the last paper ({which}) was {result.in_words}; teach, then issue anew: {sit}"
+        came_to = f"the last paper ({which}) was {result.in_words}"
+        yield f"{came_to}; teach, then issue a new paper: {sit}"
     for topic in TOPICS:
         right, asked = paper.topics[topic.clause]
         if not asked:
@@ -78,7 +80,7 @@ def missing_knowledge(
         elif not right:
             yield (
                 f"no answer on {_named(topic)} was right ({which}); "
-                f"teach it, then issue anew: {sit}"
+                f"teach it, then issue a new paper: {sit}"
             )
 
 

@@ -9,6 +9,7 @@ from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from typing import Any
 
+from generator.issued import IssuedForm
 from generator.records.issues.stored_questions import (
     keep_question,
     numbers_of,
@@ -18,7 +19,6 @@ from generator.records.issues.stored_questions import (
 from generator.records.people import person_of
 from generator.records.store import RecordsRefused, packed, unpacked
 
-Plain = dict[str, Any]
 PERSON, QUESTIONS, QUESTION = "person", "questions", "question"
 FEWEST_CHARACTERS = 4
 
@@ -27,18 +27,18 @@ FEWEST_CHARACTERS = 4
 class FrozenForm:
     """A form as it was issued.
 
-    content  the plain JSON of the form: every question with its key, numbered from 1
+    content  as issued: every question with its key, numbered from 1
     person   the code of the person it was made for, or empty
     """
 
     label: str
-    content: Plain
+    content: IssuedForm
     person: str = ""
 
     @property
     def form_id(self) -> str:
-        """Return the id that the form's papers carry, or None for a form without one."""
-        return str(self.content.get("form_id", ""))
+        """Return the id that the form's papers carry, or an empty text for a form without one."""
+        return self.content.get("form_id", "")
 
 
 def keep_form(
@@ -49,11 +49,11 @@ def keep_form(
     bank_hash: str,
 ) -> None:
     """Add a form inside the writing that is under way; raises RecordsRefused as `freeze` does."""
-    entries = form.content[QUESTIONS]
+    entries = form.content["questions"]
     if [entry["number"] for entry in entries] != list(range(1, len(entries) + 1)):
         raise RecordsRefused(f"the questions of form '{form.label}' are not numbered from 1")
     places = [{k: v for k, v in entry.items() if k != QUESTION} for entry in entries]
-    sheet = {**form.content, QUESTIONS: places}
+    sheet: dict[str, Any] = {**form.content, QUESTIONS: places}
     if PERSON in sheet:
         sheet[PERSON] = ""
     owner = None
@@ -62,7 +62,7 @@ def keep_form(
         _refuse_names(form.label, sheet, [word for word in (person.code, person.name) if word])
     numbers = [
         keep_question(connection, question, versions.get(question["id"], bank_hash))
-        for question in (entry[QUESTION] for entry in entries)
+        for question in (entry["question"] for entry in entries)
     ]
     connection.execute(
         "INSERT INTO forms (issue, label, form_id, person, content, questions)"
@@ -71,7 +71,7 @@ def keep_form(
     )
 
 
-def _refuse_names(label: str, sheet: Plain, words: Sequence[str]) -> None:
+def _refuse_names(label: str, sheet: Mapping[str, Any], words: Sequence[str]) -> None:
     typed = (label, str(sheet.get("seed", "")))
     for word in words:
         # a short code may well be a form's letter

@@ -10,7 +10,7 @@ from generator.records.store import RecordsRefused
 
 @dataclass(frozen=True, slots=True)
 class FormPlace:
-    """Where a form stands: the number of its issue and its label there."""
+    """Where a form is: the number of its issue and its label there."""
 
     issue: int
     label: str
@@ -114,7 +114,7 @@ def _seats(connection: sqlite3.Connection, number: int) -> tuple[tuple[str, str]
 
 
 def refuse_issued_before(connection: sqlite3.Connection, forms: Sequence[FrozenForm]) -> None:
-    """Raise RecordsRefused when a form stands in an issue that is in use."""
+    """Raise RecordsRefused when a form is in an issue that is in use."""
     known = forms_by_id(connection, (form.form_id for form in forms))
     for form_id, place in known.items():
         raise RecordsRefused(

@@ -59,7 +59,7 @@ def freeze(
     versions  the version of each item by its id; the bank's hash stands in where none is known
     The issue stays pending until `papers_written`; a pending issue is finished or dropped when
     the program runs next. Raises RecordsRefused for a person who is not in the records, for a
-    form that names a person anywhere but in its field `person`, and for one that stands in
+    form that names a person anywhere but in its field `person`, and for one that is in
     another issue already.
     """
     row = (blueprint, title, seed, edition, bank_hash, plain_text(settings), at)
@@ -112,7 +112,7 @@ def void(connection: sqlite3.Connection, number: int, reason: str, at: str) -> N
     with writing(connection):
         issue = issue_of(connection, number)
         if issue.state == "voided":
-            raise RecordsRefused(f"issue {number} was voided already: {issue.void_reason}")
+            raise RecordsRefused(f"issue {number} was already voided: {issue.void_reason}")
         connection.execute(
             "UPDATE issues SET state = 'voided', void_reason = ?, voided = ? WHERE id = ?",
             (reason.strip(), at, number),
@@ -160,7 +160,7 @@ def issue_of(connection: sqlite3.Connection, number: int) -> Issue:
 
 
 def exposure(connection: sqlite3.Connection) -> Mapping[str, int]:
-    """Count how often each item stands on a form that was issued and not voided."""
+    """Count how often each item is on a form that was issued and not voided."""
     counts = Counter[int]()
     for row in connection.execute(f"SELECT f.questions {_NOT_VOIDED}"):
         counts.update(numbers_of(row["questions"]))
@@ -172,7 +172,7 @@ def exposure(connection: sqlite3.Connection) -> Mapping[str, int]:
 
 
 def items_met(connection: sqlite3.Connection, person: str) -> frozenset[str]:
-    """Return the items that stood on any form made for a person."""
+    """Return the items that were on any form made for a person."""
     rows = connection.execute(
         f"SELECT f.questions {_NOT_VOIDED} AND f.person = (SELECT id FROM people WHERE code = ?)",
         (person,),

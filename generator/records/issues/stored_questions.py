@@ -5,14 +5,12 @@ import sqlite3
 import struct
 from collections.abc import Collection, Mapping, Sequence
 from hashlib import sha256
-from typing import Any
 
+from generator.issued import IssuedQuestion
 from generator.records.store import plain_text
 
-Plain = dict[str, Any]
 
-
-def keep_question(connection: sqlite3.Connection, question: Plain, version: str) -> int:
+def keep_question(connection: sqlite3.Connection, question: IssuedQuestion, version: str) -> int:
     """Return the number of a question, which is added where it is new.
 
     version  of the item that it was drawn from
@@ -30,7 +28,9 @@ def keep_question(connection: sqlite3.Connection, question: Plain, version: str)
     return added.lastrowid
 
 
-def questions_of(connection: sqlite3.Connection, numbers: Collection[int]) -> Mapping[int, Plain]:
+def questions_of(
+    connection: sqlite3.Connection, numbers: Collection[int]
+) -> Mapping[int, IssuedQuestion]:
     """Return questions by their numbers."""
     found = {}
     for number in numbers:

@@ -5,6 +5,7 @@ from collections.abc import Iterable
 
 from generator.records.people import person_id
 from generator.records.store import RecordsRefused
+from generator.wording import counted
 
 
 def stake_of_issue(connection: sqlite3.Connection, number: int) -> str:
@@ -27,13 +28,13 @@ def stake_of_issue(connection: sqlite3.Connection, number: int) -> str:
 def stake_of_person(connection: sqlite3.Connection, code: str) -> str:
     """Say what goes for good, and what loses the person, once somebody is erased."""
     row = person_id(connection, code)
-    counted = {
+    held = {
         word: int(connection.execute(f"SELECT count(*) FROM {place} = ?", (row,)).fetchone()[0])
         for word, place in _OF_PERSON.items()
     }
-    goes = _listed([(counted[word], word) for word in ("observation", "date", "certificate")])
-    papers = _listed([(counted["marked paper"], "marked paper")])
-    signed = _listed([(counted["signed certificate"], "certificate")])
+    goes = _listed([(held[word], word) for word in ("observation", "date", "certificate")])
+    papers = _listed([(held["marked paper"], "marked paper")])
+    signed = _listed([(held["signed certificate"], "certificate")])
     said = [f"gone for good: {goes or 'no observation, date or certificate'}"]
     said += [f"left without the person: {papers}"] if papers else []
     said += [f"of others that no longer name the signer: {signed}"] if signed else []
@@ -50,4 +51,4 @@ _OF_PERSON = {
 
 
 def _listed(counts: Iterable[tuple[int, str]]) -> str:
-    return ", ".join(f"{n} {word}{'s' * (n != 1)}" for n, word in counts if n)
+    return ", ".join(counted(number, word) for number, word in counts if number)

@@ -1,8 +1,10 @@
 """Everything that the records hold about one person, as plain data for that person."""
 
 import sqlite3
+from collections.abc import Iterable
 from typing import Any
 
+from generator.issued import ForKey, IssuedEntry, LetteredText, NumberedText
 from generator.records.certificates import certificates_of
 from generator.records.issues import unfrozen
 from generator.records.people import person_id
@@ -13,8 +15,9 @@ from generator.records.practice import (
     facts_of,
     observations_of,
 )
-from generator.records.sittings import VERDICT_WORDS, KeptMark, all_markings
+from generator.records.sittings import KeptMark, all_markings
 from generator.records.store import amendments_of_person, unpacked
+from generator.wording import VERDICT_WORDS
 
 Plain = dict[str, Any]
 
@@ -65,22 +68,39 @@ def _papers(connection: sqlite3.Connection, row: int) -> list[Plain]:
     ]
 
 
-def _printed(entry: Plain) -> Plain:
+def _printed(entry: IssuedEntry) -> Plain:
     """Copy what a paper prints of a question; only named fields, so that no key slips in."""
     question = entry["question"]
-    key = question.get("key", {})
-    shown = {name: entry.get(name) for name in ("number", "marks", "must_pass")}
-    shown |= {name: question.get(name) for name in ("kind", "stem", "caution", "sheet", "table")}
-    for listed in ("options", "steps", "left", "right"):
-        if listed in key:
-            shown[listed] = [_entry(each) for each in key[listed]]
-    return {name: value for name, value in shown.items() if value is not None} | (
-        {"unit": key["unit_symbol"]} if key.get("unit_symbol") else {}
-    )
+    shown = {
+        "number": entry["number"],
+        "marks": entry["marks"],
+        "must_pass": entry["must_pass"],
+        "kind": question["kind"],
+        "stem": question["stem"],
+        "caution": question.get("caution"),
+        "sheet": question.get("sheet"),
+        "table": question.get("table"),
+        **_PRINTED.of(question),
+    }
+    return {name: value for name, value in shown.items() if value is not None}
 
 
-def _entry(each: Plain) -> Plain:
-    return {name: each[name] for name in ("letter", "number", "text") if name in each}
+def _texts(listed: Iterable[LetteredText]) -> list[Plain]:
+    return [{"letter": each["letter"], "text": each["text"]} for each in listed]
+
+
+def _numbered(listed: Iterable[NumberedText]) -> list[Plain]:
+    return [{"number": each["number"], "text": each["text"]} for each in listed]
+
+
+_PRINTED = ForKey[Plain](
+    numeric=lambda key: {"unit": key["unit_symbol"] or None},
+    choice=lambda key: {"options": _texts(key["options"])},
+    multiple_response=lambda key: {"options": _texts(key["options"])},
+    order=lambda key: {"steps": _texts(key["steps"])},
+    match=lambda key: {"left": _numbered(key["left"]), "right": _texts(key["right"])},
+    written=lambda key: {},
+)
 
 
 def _sittings(connection: sqlite3.Connection, form: int, row: int) -> list[Plain]:

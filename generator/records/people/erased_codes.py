@@ -19,7 +19,7 @@ def keep_fingerprint(connection: sqlite3.Connection, code: str) -> None:
 
 
 def was_erased(connection: sqlite3.Connection, code: str) -> bool:
-    """Say whether the person with this code was erased."""
+    """Return whether the person with this code was erased."""
     row = connection.execute(
         "SELECT 1 FROM erased_codes WHERE digest = ?", (_fingerprint(code),)
     ).fetchone()

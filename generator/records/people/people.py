@@ -13,7 +13,7 @@ ROLES = ("learner", "trainer", "marker", "lead")
 
 @dataclass(frozen=True, slots=True)
 class Person:
-    """A person; the code stands on papers and in file names, the name only where asked for."""
+    """A person; the code is on papers and in file names, the name only where asked for."""
 
     code: str
     name: str = ""
@@ -57,7 +57,7 @@ def amend_person(
         row, person = person_of(connection, code)
         wanted = Person(code, person.name if name is None else name, role or person.role)
         if wanted == person:
-            raise RecordsRefused(f"'{code}' has that name and role already; nothing would change")
+            raise RecordsRefused(f"'{code}' already has that name and role; nothing would change")
         for what, before, after in (
             ("name", person.name, wanted.name),
             ("role", person.role, wanted.role),

@@ -12,7 +12,7 @@ from generator.records.people.people import Person
 COLUMNS = ("code", "name")
 MOST_PEOPLE = 200
 MOST_CHARACTERS = 80
-# a code stands on papers and in tables: letters and digits with single marks between them
+# a code is on papers and in tables: letters and digits with single marks between them
 _CODE = re.compile(r"[^\W_]+(?:[ ._-][^\W_]+)*\Z")
 
 # small Cyrillic and Greek letters that nobody tells from Latin ones
@@ -28,7 +28,7 @@ def read_roster(text: str, path: str) -> tuple[tuple[Person, ...], tuple[Problem
     The header names the column code, and may name the column name. Gives nobody when there is any
     error, so that a class is never issued in part.
     """
-    # some machines write an accent as a sign of its own
+    # some machines write an accent as a character of its own
     rows, broken = read_cells(normalize("NFC", text), path)
     problems = (*broken, *_problems(rows, path))
     if problems:
@@ -81,7 +81,7 @@ def _header_problems(header: Row) -> Iterator[Problem]:
             hint = did_you_mean(names[place], COLUMNS) or "its columns are code and name"
             yield _error(cell.place, "roster-columns", message, hint)
         elif names[place] in names[:place]:
-            message = f"the column '{cell.text}' is there twice"
+            message = f"the column '{cell.text}' appears twice"
             yield _error(cell.place, "roster-columns", message)
     if "code" not in names and set(names) <= set(COLUMNS):
         yield _error(header[0].place, "roster-columns", "a roster needs a column named code")
@@ -105,16 +105,16 @@ def _code_problems(cells: Sequence[Cell]) -> Iterator[Problem]:
             hint = "type the code again on one keyboard"
             yield _error(cell.place, "person-code", message, hint)
         elif spoken in first:
-            message = f"'{cell.text}' is there already, in line {first[spoken]}"
+            message = f"'{cell.text}' already appears in line {first[spoken]}"
             yield _error(cell.place, "person-repeated", message)
         else:
             first[spoken] = cell.place.line
 
 
 def _is_mixed(code: str) -> bool:
-    """Say whether a code has letters of two scripts, wide ones, or digits that are not 0 to 9."""
-    scripts = {sign_name(sign, "").partition(" ")[0] for sign in code if sign.isalpha()}
-    foreign = any(sign.isdigit() and not sign.isascii() for sign in code)
+    """Return whether a code has letters of two scripts, wide ones, or digits but 0 to 9."""
+    scripts = {sign_name(letter, "").partition(" ")[0] for letter in code if letter.isalpha()}
+    foreign = any(letter.isdigit() and not letter.isascii() for letter in code)
     return (
         foreign
         or normalize("NFKC", code) != code

@@ -43,7 +43,7 @@ _ALL = (
     Rule(
         "person-code",
         "error",
-        "A code stands on papers and in tables, so it is short and has letters and digits only, "
+        "A code appears on papers and in tables, so it is short and has letters and digits only, "
         "with a space, dot or dash between them.",
         "code\n../01",
         "code\nApprentice 01",
@@ -51,7 +51,7 @@ _ALL = (
     Rule(
         "person-letters",
         "error",
-        "Codes stand on papers and names on certificates, and the typefaces of the papers have "
+        "Codes appear on papers and names on certificates, and the typefaces of the papers have "
         "Latin, Greek and Cyrillic letters.",
         "code,name\nApprentice 01,\u738b\u4f1f",
         "code,name\nApprentice 01,Wang Wei",

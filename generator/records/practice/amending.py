@@ -64,7 +64,7 @@ def entry_of(connection: sqlite3.Connection, code: str, kind: Kind, number: int)
         if (entry.kind, entry.number) == (kind, number):
             return entry
     raise RecordsRefused(
-        f"'{code}' has no {kind} {number}; the numbers stand in: guidecoat records show \"{code}\""
+        f"'{code}' has no {kind} {number}; the numbers are in: guidecoat records show \"{code}\""
     )
 
 

@@ -87,7 +87,7 @@ class DatedFact:
 def add_fact(connection: sqlite3.Connection, fact: DatedFact, at: str, today: date) -> int:
     """Keep a dated fact and give its number.
 
-    Raises RecordsRefused for a date that cannot be, for one that is there already, and for an
+    Raises RecordsRefused for a date that cannot be, for one that is already there, and for an
     unknown person.
     """
     done = read_date(fact.done)
@@ -100,7 +100,7 @@ def add_fact(connection: sqlite3.Connection, fact: DatedFact, at: str, today: da
     fact = replace(fact, subject=fact.subject.strip())
     with writing(connection):
         if fact in facts_of(connection, fact.person):
-            raise RecordsRefused(f"{fact.in_words} of {fact.done} is in the records already")
+            raise RecordsRefused(f"{fact.in_words} of {fact.done} is already in the records")
         number = connection.execute(
             "INSERT INTO dated_facts (person, kind, subject, done, due, entered)"
             " VALUES (?, ?, ?, ?, ?, ?)",

@@ -8,13 +8,7 @@ from datetime import date
 from generator.records.practice.dated_facts import RENEWALS, DatedFact, all_facts
 from generator.records.sittings import Result, open_retests, passed_since
 from generator.records.store import days_after, read_date, years_after
-
-STATUS_WORDS = {
-    "read": "read in the rule",
-    "restated": "read as restated elsewhere",
-    "from_memory": "from memory, not checked against the rule",
-    "common_practice": "common practice, no published source",
-}
+from generator.wording import status_words
 
 
 @dataclass(frozen=True, slots=True)
@@ -31,12 +25,12 @@ class Due:
     why: str
 
     def is_overdue(self, today: date) -> bool:
-        """Say whether its day has gone by; on the day itself it is still in time."""
+        """Return whether its day has gone by; on the day itself it is still in time."""
         return today > self.day
 
 
 def due_list(connection: sqlite3.Connection, today: date, within: int) -> tuple[Due, ...]:
-    """Return what is overdue or falls due within so many days, the earliest first."""
+    """Return what is overdue or falls due within a number of days, the earliest first."""
     last_day = days_after(today, within)
     latest = {(fact.person, fact.kind, fact.subject): fact for fact in all_facts(connection)}
     facts = [fact for fact in latest.values() if fact.kind != "retest"]
@@ -64,7 +58,7 @@ def why_due(fact: DatedFact, day: date) -> str:
         return "day entered in the records"
     every = "every year" if renewal.years == 1 else f"every {renewal.years} years"
     leap = " (29 February counts as 28)" if fact.done.endswith("-02-29") else ""
-    return f"{every}{leap}, {renewal.document} ({STATUS_WORDS[renewal.status]})"
+    return f"{every}{leap}, {renewal.document} ({status_words(renewal.status, 'rule')})"
 
 
 def _retests(connection: sqlite3.Connection, planned: Iterable[DatedFact]) -> Iterator[Due]:

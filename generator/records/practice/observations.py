@@ -9,7 +9,7 @@ from generator.records.people import person_id, person_of
 from generator.records.practice.observed_steps import SheetStep
 from generator.records.store import RecordsRefused, note, plain_text, writing
 
-# so many steps that nobody saw are named; more are counted
+# up to this many steps that nobody saw are named; more are counted
 MOST_NAMED = 3
 
 
@@ -60,7 +60,7 @@ class Observation:
 
     @property
     def stars_seen(self) -> bool:
-        """Say whether every starred step was seen done."""
+        """Return whether every starred step was seen done."""
         return all(step.seen == "yes" for step in self.steps if step.critical)
 
 

@@ -57,7 +57,7 @@ def seen_of(steps: tuple[SheetStep, ...], words: tuple[str, ...]) -> Mapping[str
             hint = did_you_mean(name, names) or f"its steps are {', '.join(names)}"
             raise RecordsRefused(f"the procedure has no step '{name}'; {hint}")
         if name in found:
-            raise RecordsRefused(f"the step '{name}' is there twice")
+            raise RecordsRefused(f"the step '{name}' appears twice")
         found[name] = answer
     if all(answer == "not_seen" for answer in found.values()):
         raise RecordsRefused("nothing was seen, so there is nothing to record")

@@ -6,7 +6,7 @@ Nothing is ever deleted by age. A period from memory says so; so does what no ru
 from dataclasses import dataclass
 from typing import Literal
 
-from generator.records.practice.due import STATUS_WORDS
+from generator.wording import status_words
 
 Status = Literal["read", "restated", "from_memory", "common_practice"]
 NOTE = "Local law may ask for longer. Nothing here is deleted by age; you decide, line by line."
@@ -31,7 +31,7 @@ class Period:
     @property
     def status_words(self) -> str:
         """Say how far the period was checked."""
-        return STATUS_WORDS[self.status]
+        return status_words(self.status, "rule")
 
 
 _US, _GB, _EU = "United States", "Great Britain", "European Union"

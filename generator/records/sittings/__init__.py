@@ -28,7 +28,7 @@ from generator.records.sittings.results import (
     results_of,
 )
 from generator.records.sittings.sittings import Kept, Sitting, sittings_of
-from generator.records.sittings.stored_marks import VERDICT_WORDS, KeptMark, Marked, all_markings
+from generator.records.sittings.stored_marks import KeptMark, Marked, all_markings
 
 __all__ = [
     "AnsweredPaper",
@@ -43,7 +43,6 @@ __all__ = [
     "Outcome",
     "Result",
     "Sitting",
-    "VERDICT_WORDS",
     "all_markings",
     "all_results",
     "answered_papers",

@@ -7,25 +7,24 @@ from dataclasses import dataclass
 from fractions import Fraction
 from typing import Any
 
-from generator.marking.answers import LEFT_OUT, corrected_form
+from generator.issued import FormHead, IssuedQuestion
+from generator.marking.answers import corrected_form
 from generator.records.issues import QUESTION, QUESTIONS, numbers_of, voided_words
-from generator.records.sittings.corrected_forms import changes_of
+from generator.records.sittings.corrected_forms import Changes, changes_of
 from generator.records.sittings.stored_marks import read_mark
 from generator.records.store import RecordsRefused, unpacked
-
-Plain = Mapping[str, Any]
 
 
 @dataclass(frozen=True, slots=True)
 class AskedQuestion:
     """A question as printed, one object however many papers asked it.
 
-    content  plain JSON, with the key as corrected in its issue
+    content  with the key as corrected in its issue
     """
 
     item: str
     version: str
-    content: Plain
+    content: IssuedQuestion
 
 
 @dataclass(frozen=True, slots=True)
@@ -43,22 +42,22 @@ class AnsweredQuestion:
 class AnsweredPaper:
     """One paper; what an appeal left out is not among its answers.
 
-    sheet  plain JSON of the form without its questions' texts
+    outline  the form without its questions' texts
     """
 
     issue: int
-    sheet: Plain
+    outline: FormHead
     answers: tuple[AnsweredQuestion, ...]
 
 
-# a form's sheet and, for each of its places, the question and whether an appeal left it out
-_Places = tuple[Plain, tuple[tuple[AskedQuestion, int, bool], ...]]
+# a form's outline and, for each of its places, the question and whether an appeal left it out
+_Places = tuple[FormHead, tuple[tuple[AskedQuestion, int, bool], ...]]
 
 
 def answered_papers(
     connection: sqlite3.Connection, issues: Sequence[int]
 ) -> Iterator[AnsweredPaper]:
-    """Return the papers of some issues that were answered, with the marks that stand.
+    """Return the papers of some issues that were answered, with the marks that count.
 
     Raises RecordsRefused for an issue that is not there or was voided.
     """
@@ -86,21 +85,21 @@ def _places(
     connection: sqlite3.Connection,
     row: sqlite3.Row,
     known: dict[int, AskedQuestion],
-    changes: Sequence[tuple[str, Plain]],
+    changes: Changes,
 ) -> _Places:
-    sheet = unpacked(row["content"])
+    outline = unpacked(row["content"])
     asked = [_asked(connection, number, known) for number in numbers_of(row["questions"])]
-    entries = sheet[QUESTIONS]
+    entries = outline[QUESTIONS]
     if not changes:
         places = zip(asked, entries, strict=True)
-        return sheet, tuple((question, entry["marks"], False) for question, entry in places)
+        return outline, tuple((question, entry["marks"], False) for question, entry in places)
     whole = [{**e, QUESTION: a.content} for e, a in zip(entries, asked, strict=True)]
-    corrected = corrected_form({**sheet, QUESTIONS: whole}, changes)[QUESTIONS]
-    return sheet, tuple(
+    corrected = corrected_form(outline | {QUESTIONS: whole}, changes)["questions"]
+    return outline, tuple(
         (
-            AskedQuestion(question.item, question.version, entry[QUESTION]),
+            AskedQuestion(question.item, question.version, entry["question"]),
             entry["marks"],
-            bool(entry.get(LEFT_OUT)),
+            bool(entry.get("left_out")),
         )
         for question, entry in zip(asked, corrected, strict=True)
     )
@@ -118,7 +117,7 @@ def _asked(
 
 
 def _paper(issue: int, form: _Places, row: sqlite3.Row) -> AnsweredPaper:
-    sheet, places = form
+    outline, places = form
     responses = unpacked(row["responses"])
     marks = row["marks"].split()
     answers = []
@@ -129,10 +128,10 @@ def _paper(issue: int, form: _Places, row: sqlite3.Row) -> AnsweredPaper:
             status, share = read_mark(mark)
             letters = _letters(responses, number)
             answers.append(AnsweredQuestion(question, most, share, status, letters))
-    return AnsweredPaper(issue, sheet, tuple(answers))
+    return AnsweredPaper(issue, outline, tuple(answers))
 
 
-def _letters(responses: Plain, number: int) -> tuple[str, ...]:
+def _letters(responses: Mapping[str, Any], number: int) -> tuple[str, ...]:
     return tuple(responses.get(str(number), {}).get("letters", ()))
 
 

@@ -3,10 +3,10 @@
 import sqlite3
 from collections.abc import Mapping
 from dataclasses import dataclass
-from typing import Any
 
+from generator.issued import IssuedForm
 from generator.marking import FormMark, mark_form
-from generator.marking.answers import Effect, effect_on
+from generator.marking.answers import Change, Effect, effect_on
 from generator.records.issues import Issue, issue_of, voided_words
 from generator.records.sittings.corrected_forms import corrected_forms
 from generator.records.sittings.corrections import Correction, correct
@@ -29,7 +29,7 @@ class MarkedAgain:
 
     @property
     def changes(self) -> bool:
-        """Say whether its marks or its verdict change."""
+        """Return whether its marks or its verdict change."""
         now = (self.after.points, self.after.most, self.after.verdict)
         return now != (self.before.points, self.before.most, self.before.verdict)
 
@@ -47,7 +47,7 @@ class Appeal:
 
 
 def preview_correction(
-    connection: sqlite3.Connection, issue: int, item: str, change: Mapping[str, Any]
+    connection: sqlite3.Connection, issue: int, item: str, change: Change
 ) -> Appeal:
     """Say what a correction would do, and keep nothing.
 
@@ -62,14 +62,14 @@ def preview_correction(
         raise RecordsRefused(f"no form of issue {issue} would change")
     forms = corrected_forms(connection, issue, [(item, change)])
     if forms == corrected_forms(connection, issue):
-        raise RecordsRefused(f"issue {issue} is marked so already; nothing would change")
+        raise RecordsRefused(f"issue {issue} is already marked this way; nothing would change")
     for label, form in forms.items():
         if all(entry.get("left_out") for entry in form["questions"]):
             raise RecordsRefused(f"form {label} would be left without questions")
     return Appeal(effects, _again(connection, issue, forms, set(effects)))
 
 
-def _effects(issue: Issue, item: str, change: Mapping[str, Any]) -> dict[str, Effect]:
+def _effects(issue: Issue, item: str, change: Change) -> dict[str, Effect]:
     effects = {form.label: effect_on(form.content, item, change) for form in issue.forms}
     return {label: effect for label, effect in effects.items() if effect != "not asked"}
 
@@ -77,7 +77,7 @@ def _effects(issue: Issue, item: str, change: Mapping[str, Any]) -> dict[str, Ef
 def _again(
     connection: sqlite3.Connection,
     issue: int,
-    forms: Mapping[str, Mapping[str, Any]],
+    forms: Mapping[str, IssuedForm],
     labels: set[str],
 ) -> tuple[MarkedAgain, ...]:
     return tuple(

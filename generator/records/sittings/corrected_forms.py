@@ -3,22 +3,21 @@
 import sqlite3
 from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
-from typing import Any
 
-from generator.marking.answers import corrected_form
+from generator.issued import IssuedForm
+from generator.marking.answers import Change, corrected_form
 from generator.records.issues import forms_of, unfrozen
 from generator.records.sittings.corrections import corrections_of
 
-Plain = Mapping[str, Any]
-Changes = Sequence[tuple[str, Plain]]
+Changes = Sequence[tuple[str, Change]]
 
 
 @dataclass(frozen=True, slots=True)
-class IssuedForm:
+class StoredForm:
     """A form in its issue.
 
     row      its number in the records
-    content  plain JSON with the corrections of the issue
+    content  with the corrections of the issue
     """
 
     row: int
@@ -26,7 +25,7 @@ class IssuedForm:
     blueprint: str
     label: str
     person: str
-    content: Plain
+    content: IssuedForm
 
 
 def changes_of(connection: sqlite3.Connection, issue: int) -> Changes:
@@ -36,8 +35,8 @@ def changes_of(connection: sqlite3.Connection, issue: int) -> Changes:
 
 def corrected_forms(
     connection: sqlite3.Connection, issue: int, further: Changes = ()
-) -> Mapping[str, Plain]:
-    """Return the plain JSON of every form of an issue by its label, with the issue's corrections.
+) -> Mapping[str, IssuedForm]:
+    """Return every form of an issue by its label, with the issue's corrections.
 
     further  changes that come on top
     """
@@ -49,9 +48,9 @@ def corrected_forms(
 
 def issued_forms(
     connection: sqlite3.Connection, form_ids: Iterable[str]
-) -> Mapping[str, IssuedForm]:
-    """Return forms by the ids on their papers; an unknown id and a voided issue give nothing."""
-    found: dict[str, IssuedForm] = {}
+) -> Mapping[str, StoredForm]:
+    """Return forms by the ids on their papers; an unknown id and a voided issue have none."""
+    found: dict[str, StoredForm] = {}
     changes: dict[int, Changes] = {}
     for form_id in dict.fromkeys(form_ids):
         row = connection.execute(_FORM, (form_id,)).fetchone()
@@ -63,12 +62,12 @@ def issued_forms(
         (form,) = unfrozen(connection, [row])
         content = corrected_form({**form.content, "person": form.person}, changes[number])
         place = (int(row["id"]), number, str(row["blueprint"]), form.label, form.person)
-        found[form_id] = IssuedForm(*place, content)
+        found[form_id] = StoredForm(*place, content)
     return found
 
 
 def voided_forms(connection: sqlite3.Connection, form_ids: Iterable[str]) -> Mapping[str, int]:
-    """Return the numbers of the voided issues in which forms stand, by form id."""
+    """Return the numbers of the voided issues that hold the forms, by form id."""
     found = {}
     for form_id in form_ids:
         row = connection.execute(

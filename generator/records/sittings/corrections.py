@@ -4,8 +4,8 @@ import json
 import sqlite3
 from collections.abc import Mapping
 from dataclasses import dataclass
-from typing import Any
 
+from generator.marking.answers import Change
 from generator.records.issues import numbers_of
 from generator.records.people import row_or_nobody
 from generator.records.sittings.stored_marks import Marked, keep_marking
@@ -16,12 +16,12 @@ from generator.records.store import RecordsRefused, note, plain_text, writing
 class Correction:
     """What was changed about the key of one question of an issue.
 
-    change      plain JSON of the change, as marking reads it
+    change      as marking reads it
     decided_by  code of the person who decided, or empty
     """
 
     item: str
-    change: Mapping[str, Any]
+    change: Change
     reason: str
     decided_by: str = ""
     decided: str = ""
@@ -92,7 +92,7 @@ def _refuse_strangers(
         )
     }
     if strangers := sorted(set(marked) - set(standing)):
-        raise RecordsRefused(f"sitting {strangers[0]} does not stand in issue {issue}")
+        raise RecordsRefused(f"sitting {strangers[0]} is not in issue {issue}")
     touched = {sitting for sitting, form in standing.items() if with_item[form]}
     if left_out := touched - set(marked):
         raise RecordsRefused(

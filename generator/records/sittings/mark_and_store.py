@@ -9,6 +9,7 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field
 from typing import Any
 
+from generator.issued import IssuedForm
 from generator.marking import (
     Blank,
     FormMark,
@@ -19,7 +20,7 @@ from generator.marking import (
 )
 from generator.marking.tables import FormAnswers
 from generator.records.people import person_id
-from generator.records.sittings.corrected_forms import IssuedForm, issued_forms
+from generator.records.sittings.corrected_forms import StoredForm, issued_forms
 from generator.records.sittings.form_marks import as_marked
 from generator.records.sittings.sittings import Kept, NewSitting, keep_sittings
 from generator.records.store import RecordsRefused, unpacked, writing
@@ -36,7 +37,7 @@ class Entered:
     over       minutes past the time of the form; not kept either
     """
 
-    form: IssuedForm
+    form: StoredForm
     person: str
     responses: Responses
     mark: FormMark
@@ -89,7 +90,7 @@ def marked_papers(
 
 
 def _entered(
-    connection: sqlite3.Connection, forms: Mapping[str, IssuedForm], paper: FormAnswers
+    connection: sqlite3.Connection, forms: Mapping[str, StoredForm], paper: FormAnswers
 ) -> Entered:
     form = forms.get(paper.form_id)
     if form is None:
@@ -107,9 +108,9 @@ def _new(entered: Entered, sat: str) -> NewSitting:
 
 
 def earlier_responses(
-    connection: sqlite3.Connection, form: IssuedForm, person: str
+    connection: sqlite3.Connection, form: StoredForm, person: str
 ) -> dict[int, Response]:
-    """Return the answers to a form that stand already; None where there are none."""
+    """Return the answers to a form that are already entered; None where there are none."""
     row = connection.execute(
         "SELECT responses FROM sittings WHERE form = ? AND person IS ? AND replaced = 0",
         (form.row, person_id(connection, person) if person else None),
@@ -122,10 +123,10 @@ def read_responses(plain: Mapping[str, Any]) -> dict[int, Response]:
     return {int(number): response_from_plain(response) for number, response in plain.items()}
 
 
-def completed(form: Mapping[str, Any], before: Responses, new: Responses) -> Responses:
+def completed(form: IssuedForm, before: Responses, new: Responses) -> Responses:
     """Put new answers in the place of earlier ones, without losing a marker's work.
 
-    Marks of written answers that are not given anew stay. Where nothing is given but marks of
+    Marks of written answers that are not given again stay. Where nothing is given but marks of
     written answers, the other answers stay as well.
     """
     written = {e["number"] for e in form["questions"] if e["question"]["kind"] == "written"}

@@ -7,15 +7,15 @@ from fractions import Fraction
 from functools import cache
 
 from generator.records.people import person_id
-from generator.records.sittings.stored_marks import VERDICT_WORDS
+from generator.wording import VERDICT_WORDS, points_of_marks
 
 
 @dataclass(frozen=True, slots=True)
 class Result:
-    """One paper of one person, with the marking that stands.
+    """One paper of one person, with the marking that counts.
 
     sat      the day of the sitting, or when the answers were entered where no day was given
-    verdict  a key of `marked.VERDICT_WORDS`
+    verdict  a key of `wording.VERDICT_WORDS`
     """
 
     person: str
@@ -33,9 +33,7 @@ class Result:
     @property
     def in_words(self) -> str:
         """Say what the paper came to."""
-        whole = self.points.denominator == 1
-        points = str(self.points) if whole else f"{float(self.points):.1f}"
-        return f"{VERDICT_WORDS[self.verdict]}, {points} of {self.most} marks"
+        return f"{VERDICT_WORDS[self.verdict]}, {points_of_marks(self.points, self.most)}"
 
 
 _RESULTS = (
@@ -80,7 +78,7 @@ def open_retests(connection: sqlite3.Connection) -> Iterator[Result]:
 
 
 def passed_since(connection: sqlite3.Connection, code: str, blueprint: str, day: str) -> bool:
-    """Say whether a person has passed a paper on a day or after it."""
+    """Return whether a person has passed a paper on a day or after it."""
     row = connection.execute(
         f"SELECT 1 FROM ({_RESULTS} AND s.person = ?)"
         " WHERE blueprint = ? AND verdict = 'passed' AND substr(sat, 1, 10) >= ? LIMIT 1",

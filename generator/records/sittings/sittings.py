@@ -40,7 +40,7 @@ class NewSitting:
 
 @dataclass(frozen=True, slots=True)
 class Sitting:
-    """Answers as they are kept, with the marking that stands.
+    """Answers as they are kept, with the marking that counts.
 
     sat  day of the sitting where it was given, else the time at which the answers were entered
     """
@@ -57,9 +57,9 @@ class Sitting:
 
 @dataclass(frozen=True, slots=True)
 class Kept:
-    """How many sittings were new, took the place of earlier answers, or were there already.
+    """How many sittings were new, took the place of earlier answers, or were already entered.
 
-    dated  were there already and have another day now
+    dated  were already entered and have another day now
     """
 
     new: int = 0
@@ -156,7 +156,7 @@ def _keep(
 def _dated(
     connection: sqlite3.Connection, earlier: sqlite3.Row, person: int | None, sat: str, at: str
 ) -> str:
-    """Return answers that are there already their day, where it is another one."""
+    """Give answers that are already entered their day, where it is another one."""
     if sat == earlier["sat"]:
         return "known"
     connection.execute("UPDATE sittings SET sat = ? WHERE id = ?", (sat, earlier["id"]))
@@ -167,7 +167,7 @@ def _dated(
 
 
 def sittings_of(connection: sqlite3.Connection, issue: int) -> tuple[Sitting, ...]:
-    """Return the sittings of an issue that stand, each with the marking that stands."""
+    """Return the sittings of an issue that count, each with the marking that counts."""
     rows = connection.execute(
         "SELECT s.id, f.label, coalesce(p.code, '') AS person, s.responses, s.entered,"
         " coalesce(nullif(s.sat, ''), s.entered) AS sat,"

@@ -10,12 +10,6 @@ from typing import Any, Literal
 from generator.records.store import RecordsRefused, packed, unpacked
 
 Verdict = Literal["passed", "must_pass_missed", "not_passed", "unfinished"]
-VERDICT_WORDS: dict[str, str] = {
-    "passed": "passed",
-    "must_pass_missed": "not passed: a must-pass question was missed",
-    "not_passed": "not passed yet",
-    "unfinished": "not finished: a person must still look at an answer",
-}
 STATUSES = ("right", "part", "wrong", "blank", "illegible")
 _BY_LETTER = {status[0]: status for status in STATUSES}
 
@@ -56,7 +50,7 @@ def keep_marking(
     at: str,
     correction: int | None = None,
 ) -> None:
-    """Put a marking in the place of the one that stands, inside the writing that is under way.
+    """Replace the marking that counts, inside the writing that is under way.
 
     Raises RecordsRefused when it does not mark every question of the form.
     """
@@ -92,7 +86,7 @@ def read_mark(written: str) -> tuple[str, Fraction]:
 
 
 def standing_marking(connection: sqlite3.Connection, sitting: int) -> Marked:
-    """Return the marking of a sitting that stands; every sitting has one."""
+    """Return the marking of a sitting that counts; every sitting has one."""
     row = connection.execute(
         "SELECT * FROM markings WHERE sitting = ? AND replaced = 0", (sitting,)
     ).fetchone()

@@ -28,7 +28,7 @@ class Amendment:
 def keep_amendment(connection: sqlite3.Connection, person: int | None, change: Amendment) -> None:
     """Keep a change inside the writing that is under way; raises RecordsRefused without a reason.
 
-    person  row of the person whose record it is, or nothing for an issue
+    person  row of the person whose record it is, or None for an issue
     """
     if not change.reason.strip():
         raise RecordsRefused("say why it is changed; the reason is kept with the earlier value")

@@ -15,7 +15,7 @@ def back_up(connection: sqlite3.Connection, target: Path) -> int:
     folder that is not there, or a copy that fails its own check.
     """
     if target.exists():
-        raise RecordsRefused(f"'{target.name}' is there already; give another name")
+        raise RecordsRefused(f"'{target.name}' already exists; choose another name")
     if not target.parent.is_dir():
         raise RecordsRefused(f"there is no folder '{target.parent.name}' for the backup")
     try:

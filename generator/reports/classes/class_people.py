@@ -7,16 +7,11 @@ from typing import Any
 
 from generator.reports.answered_issue import SatIssue
 from generator.reports.answered_papers import SatPaper
-from generator.reports.intervals import FEWEST, marks_text, percent
+from generator.reports.intervals import FEWEST
 from generator.reports.result_sentences import too_few_marks
+from generator.wording import SHORT_VERDICT_WORDS, percent, points_text
 
 Plain = dict[str, Any]
-SHORT_VERDICTS = {
-    "passed": "passed",
-    "must_pass_missed": "must-pass missed",
-    "not_passed": "not passed yet",
-    "unfinished": "not finished",
-}
 
 
 def summary_sentences(papers: Sequence[SatPaper]) -> list[str]:
@@ -35,7 +30,7 @@ def summary_sentences(papers: Sequence[SatPaper]) -> list[str]:
     also = {"must_pass_missed": f" ({both} of them with too few marks as well)" if both else ""}
     others = [
         f"{verdicts[verdict]} {words}{also.get(verdict, '')}"
-        for verdict, words in SHORT_VERDICTS.items()
+        for verdict, words in SHORT_VERDICT_WORDS.items()
         if verdict != "passed" and verdicts[verdict]
     ]
     sentences = [f"{said}{'; ' if others else ''}{', '.join(others)}."]
@@ -54,7 +49,7 @@ def person_row(paper: SatPaper) -> Plain:
     return {
         "who": paper.person or "not named",
         "form": paper.label,
-        "marks": f"{marks_text(paper.points)} of {paper.most}",
+        "marks": f"{points_text(paper.points)} of {paper.most}",
         "percent": percent(paper.points / paper.most) if paper.most else "",
         "verdict": _short_verdict(paper),
         "missed": ", ".join(str(answer.number) for answer in paper.gate_missed),
@@ -63,7 +58,7 @@ def person_row(paper: SatPaper) -> Plain:
 
 
 def _short_verdict(paper: SatPaper) -> str:
-    words = SHORT_VERDICTS[paper.verdict]
+    words = SHORT_VERDICT_WORDS[paper.verdict]
     both = paper.verdict == "must_pass_missed" and too_few_marks(paper)
     return f"{words}, too few marks" if both else words
 

@@ -11,7 +11,8 @@ from generator.reports.classes.reteach import Objective, objectives_to_reteach
 from generator.reports.combined import PooledAnalysis
 from generator.reports.course_names import CourseNames
 from generator.reports.fixed_words import NOT_SAID_CLASS
-from generator.reports.intervals import FEWEST, METHOD, percent
+from generator.reports.intervals import FEWEST, METHOD
+from generator.wording import counted, percent
 
 Plain = dict[str, Any]
 MOST_OBJECTIVES, MOST_SLIPS, MOST_MISSES = 7, 5, 5
@@ -103,7 +104,7 @@ def _objectives_note(objectives: tuple[Objective, ...]) -> str:
     left = len(objectives) - MOST_OBJECTIVES
     said = [f"{left} more objectives lost marks."] if left > 0 else []
     if any(not objective.is_ranked for objective in objectives[:MOST_OBJECTIVES]):
-        said.append(f"Fewer than {FEWEST} answers: too few to say, so only counts stand there.")
+        said.append(f"Fewer than {FEWEST} answers: too few to say, so only counts are shown.")
     return " ".join(said)
 
 
@@ -122,7 +123,7 @@ def _slips_note(slips: int) -> str:
 def _more_slips(left: int) -> str:
     if left <= 0:
         return ""
-    return f"{left} more slip{'s were' if left > 1 else ' was'} made at least twice."
+    return f"{counted(left, 'more slip was', 'more slips were')} made at least twice."
 
 
 def _misses_note(papers: tuple[SatPaper, ...], misses: int) -> str:

@@ -16,7 +16,7 @@ class ClassSlip:
     """A slip that several people made on the same item.
 
     made   papers with it
-    asked  papers on which the item stood
+    asked  papers with the item
     """
 
     item: str
@@ -47,7 +47,7 @@ def commonest_slips(papers: Iterable[SatPaper]) -> tuple[ClassSlip, ...]:
         met: set[tuple[str, str, Slip]] = set()
         for answer in paper.counted:
             item = str(answer.question["id"])
-            # what a person wrote differs; the slip behind it is the same
+            # what a person wrote differs; the slip that led to it is the same
             met |= {
                 (item, answer.objective, Slip(slip.kind, slip.text, _option(slip)))
                 for slip in slips_of(answer)

@@ -5,7 +5,7 @@ from typing import Any
 
 from generator.marking.analysis import FACILITY_FROM, FLAG_WORDS, INTERVAL_FROM, idle_options
 from generator.reports.combined import PooledAnalysis, PooledItem
-from generator.reports.intervals import percent
+from generator.wording import percent
 
 Plain = dict[str, Any]
 MOST_ROWS = 6

@@ -25,7 +25,7 @@ class Objective:
 
     @property
     def is_ranked(self) -> bool:
-        """Say whether there are enough answers to rank it."""
+        """Return whether there are enough answers to rank it."""
         return self.answers >= FEWEST
 
 

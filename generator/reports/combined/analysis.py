@@ -9,7 +9,7 @@ from dataclasses import dataclass, replace
 from fractions import Fraction
 from math import lcm
 
-from generator.marking import ClassAnalysis, Figure, ItemAnalysis, Scores, analyse
+from generator.marking import ClassAnalysis, ItemAnalysis, Scores, Statistic, analyse
 from generator.marking.analysis import correlation, item_analysis, trust_in
 from generator.reports.combined.answers import (
     ItemAnswers,
@@ -22,7 +22,7 @@ from generator.reports.combined.options import chosen_options
 
 FEWEST_IN_COMMON = 2
 REST = "the other questions of the form"
-FORMS_DIFFER = Figure(None, "forms differ, and alpha needs the same items for everybody")
+FORMS_DIFFER = Statistic(None, "forms differ, and alpha needs the same items for everybody")
 
 
 @dataclass(frozen=True, slots=True)
@@ -110,8 +110,8 @@ def _whole(pool: Pool) -> ClassAnalysis:
     ]
     if len(same_marks) >= FEWEST_IN_COMMON:
         return analyse(_scores(pool.papers, same_marks))
-    reason = f"forms differ: {len(same_marks) or 'no'} question stands on every form"
-    nothing = Figure(None, reason)
+    reason = f"forms differ: {len(same_marks) or 'no'} question is on every form"
+    nothing = Statistic(None, reason)
     people = len(pool.papers)
     return ClassAnalysis(
         people, trust_in(people), nothing, nothing, nothing, nothing, nothing, nothing, nothing, ()

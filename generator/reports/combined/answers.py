@@ -8,9 +8,9 @@ from fractions import Fraction
 from functools import cache, cached_property
 from typing import NamedTuple
 
+from generator.issued import pass_marks
 from generator.records import Records
 from generator.records.sittings import AnsweredPaper, AnsweredQuestion, answered_papers
-from generator.reports.answered_papers import pass_marks
 
 
 @contextmanager
@@ -121,13 +121,13 @@ class Pool:
 
     @property
     def common(self) -> tuple[ItemVersion, ...]:
-        """Return the items that stand on every paper."""
+        """Return the items that are on every paper."""
         everybody = len(self.papers)
         return tuple(item for item, met in self.by_item.items() if len(met.papers) == everybody)
 
     @cached_property
     def one_form(self) -> bool:
-        """Say whether all papers hold the same items for the same marks."""
+        """Return whether all papers hold the same items for the same marks."""
         first = self.papers[0].most if self.papers else {}
         return all(paper.most == first for paper in self.papers)
 
@@ -158,4 +158,4 @@ def _pooled_paper(paper: AnsweredPaper, items: dict[tuple[str, str], ItemVersion
             items[asked] = ItemVersion(*asked)
         answers[items[asked]] = answer
     most = sum(answer.marks for answer in paper.answers)
-    return PooledPaper(answers, pass_marks(paper.sheet, most))
+    return PooledPaper(answers, pass_marks(paper.outline, most))

@@ -1,12 +1,10 @@
-"""Which option was chosen, for items whose options stand in other orders on other forms."""
+"""Which option was chosen, for items whose options are in other orders on other forms."""
 
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
-from typing import Any
 
+from generator.issued import IssuedQuestion, options_of
 from generator.records.sittings import AnsweredQuestion
-
-Question = Mapping[str, Any]
 
 
 @dataclass(frozen=True, slots=True)
@@ -38,18 +36,18 @@ def chosen_options(answers: Sequence[AnsweredQuestion]) -> ChosenOptions | None:
     return ChosenOptions(tuple(chosen[answer] for answer in met), key[0])
 
 
-def _lettering(question: Question) -> tuple[tuple[str, str], ...]:
-    return tuple((option["letter"], option["text"]) for option in question["key"]["options"])
+def _lettering(question: IssuedQuestion) -> tuple[tuple[str, str], ...]:
+    return tuple((option["letter"], option["text"]) for option in options_of(question))
 
 
-def _names(question: Question, by_letter: bool) -> dict[str, str]:
-    options = question["key"]["options"]
-    return {o["letter"]: str(o["letter" if by_letter else "text"]) for o in options}
+def _names(question: IssuedQuestion, by_letter: bool) -> dict[str, str]:
+    options = options_of(question)
+    return {o["letter"]: o["letter"] if by_letter else o["text"] for o in options}
 
 
-def _right(question: Question, by_letter: bool) -> tuple[str, ...]:
+def _right(question: IssuedQuestion, by_letter: bool) -> tuple[str, ...]:
     names = _names(question, by_letter)
-    return tuple(names[o["letter"]] for o in question["key"]["options"] if o["right"])
+    return tuple(names[o["letter"]] for o in options_of(question) if o["right"])
 
 
 def _chosen(letters: Sequence[str], names: Mapping[str, str]) -> str:

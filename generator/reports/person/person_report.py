@@ -20,7 +20,7 @@ PANEL_WORDS = (
 )
 NOTHING_WRONG = "Nothing went wrong that cost marks."
 NOTHING_TO_STUDY = "No objective lost marks on this paper. Keep them fresh on the course site."
-SLIPS_LEGEND = "The number of the question stands first; * marks a must-pass question."
+SLIPS_LEGEND = "The number of the question comes first; * marks a must-pass question."
 SAMPLE = (
     "They take the questions for a random draw of equal ones from the subject; heavy questions "
     "count by their marks."
@@ -29,7 +29,7 @@ KEY_KEPT = "The right answers are not printed here, since the questions may be a
 
 
 def person_report(paper: SatPaper, names: CourseNames) -> Plain:
-    """Return the plain JSON of a person's report; every sentence of it stands there.
+    """Return the plain JSON of a person's report; it holds every sentence.
 
     slips    groups of rows: the question numbers and why; `*` marks a must-pass question
     study    objectives that lost marks; `module` and `objective` say where the course has them

@@ -14,7 +14,7 @@ SHOWN = "all right on paper: go through its cautions and cards, then on"
 
 @dataclass(frozen=True, slots=True)
 class Step:
-    """A module and why it stands where it does."""
+    """A module and why it has its place in the list."""
 
     module: str
     why: str

@@ -9,7 +9,6 @@ from typing import Any
 from generator.reports.answered_papers import SatPaper
 from generator.reports.course_names import CourseNames
 from generator.reports.fixed_words import NOT_SAID_PROFILE
-from generator.reports.intervals import marks_text
 from generator.reports.person.paperwork import (
     NOBODY,
     Paperwork,
@@ -21,6 +20,7 @@ from generator.reports.person.paperwork import (
 from generator.reports.person.placement import Step, placement
 from generator.reports.person.tasks import THRESHOLD, Task, tasks_of
 from generator.reports.result_sentences import gate_sentences
+from generator.wording import points_text, questions_named
 
 Plain = dict[str, Any]
 BEFORE_ALL = "Everybody goes through the cautions of the course before any work."
@@ -33,7 +33,7 @@ def profile(
     procedures: tuple[ProcedureName, ...],
     today: date,
 ) -> Plain:
-    """Return the plain JSON of a profile; every sentence of it stands there.
+    """Return the plain JSON of a profile; it holds every sentence.
 
     procedures  those that can be observed
     today       the day on which dates are judged
@@ -49,7 +49,7 @@ def profile(
         "facts": [
             ["Person", paper.person or "not named"],
             ["Taken on", paper.sat[:10]],
-            ["Marks", f"{marks_text(paper.points)} of {paper.most}"],
+            ["Marks", f"{points_text(paper.points)} of {paper.most}"],
         ],
         "gate": gate_sentences(paper, names),
         "tasks": [_task(task, names, paperwork, procedures, bool(paper.person)) for task in tasks],
@@ -77,15 +77,10 @@ def _task(
         "showing": task.showing,
         "count": f"{task.right} of {task.asked} right",
         "rests_on": task.rests_on,
-        "missed": _questions([answer.number for answer in lost]),
+        "missed": questions_named([answer.number for answer in lost]),
         "watch": list(dict.fromkeys(names.objective(answer.objective) for answer in lost)),
         "sheets": "; ".join(sheets),
     }
-
-
-def _questions(numbers: list[int]) -> str:
-    listed = ", ".join(map(str, numbers))
-    return f"{'question' if len(numbers) == 1 else 'questions'} {listed}"
 
 
 def _begin(steps: tuple[Step, ...], names: CourseNames) -> str:

@@ -6,8 +6,9 @@ from typing import Literal
 
 from generator.reports.answered_papers import Answer, SatPaper
 from generator.reports.course_names import CourseNames
-from generator.reports.guessing_odds import chance_all_right, odds_in_words
+from generator.reports.guessing_odds import chance_all_right
 from generator.reports.person.module_counts import by_module
+from generator.wording import counted, odds
 
 Showing = Literal["all right", "needs watching", "too few questions to say"]
 FEWEST_TO_SHOW = 2
@@ -43,12 +44,12 @@ class Task:
     @property
     def rests_on(self) -> str:
         """Say how few questions that is, and how a guesser would do."""
-        questions = "1 question" if self.asked == 1 else f"{self.asked} questions"
+        questions = counted(self.asked, "question")
         chance = chance_all_right(a.question for a in self.answers if not a.left_out)
         verb = "it" if self.asked == 1 else "all"
         if chance == 0:
             return f"{questions}; cannot be guessed"
-        return f"{questions}; a guesser gets {verb} right {odds_in_words(chance)}"
+        return f"{questions}; a guesser gets {verb} right {odds(chance)}"
 
 
 def tasks_of(paper: SatPaper, names: CourseNames) -> tuple[Task, ...]:

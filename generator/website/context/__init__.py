@@ -5,8 +5,8 @@ from generator.website.context.bundles import bundles, script_of, style_of
 from generator.website.context.caution_boxes import caution_box, hazard_anchor
 from generator.website.context.course import Course, Question, Variants, objective_id
 from generator.website.context.page_context import BuiltPage, Heading, PageContext, SiteFile
-from generator.website.context.prose import TABLE_START, Block, phrase, rendered
-from generator.website.context.site_context import TAG_WORDS, SiteContext, cited_of_question
+from generator.website.context.prose import Block, phrase, prose, rendered
+from generator.website.context.site_context import SiteContext, cited_of_question
 from generator.website.context.theme_templates import theme_templates
 from generator.website.context.worked import readable, relation_tags, worked_example
 
@@ -19,8 +19,6 @@ __all__ = [
     "Question",
     "SiteContext",
     "SiteFile",
-    "TABLE_START",
-    "TAG_WORDS",
     "Variants",
     "bundles",
     "caution_box",
@@ -29,6 +27,7 @@ __all__ = [
     "lesson_address",
     "objective_id",
     "phrase",
+    "prose",
     "questions_address",
     "readable",
     "relation_tags",

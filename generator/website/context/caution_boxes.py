@@ -10,7 +10,7 @@ from generator.website.context.page_context import PageContext
 
 
 class Told(NamedTuple):
-    """A hazard as a box shows it; `anchor` is where its full text stands on this page."""
+    """A hazard as a box shows it; `anchor` is where its full text is on this page."""
 
     anchor: str
     hazard: Hazard
@@ -30,7 +30,7 @@ class CautionBox(NamedTuple):
 
     @property
     def is_empty(self) -> bool:
-        """Say whether there is nothing to show."""
+        """Return whether there is nothing to show."""
         return not (self.fresh or self.again or self.texts)
 
 

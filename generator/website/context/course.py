@@ -2,11 +2,12 @@
 
 from collections.abc import Mapping
 from dataclasses import dataclass, field
-from typing import Any, TypeAlias
+from typing import TypeAlias
 
 from generator.bank.models import Fault, Hazard, Module, Objective, Procedure, Source, Table, Term
+from generator.issued import IssuedQuestion
 
-Question: TypeAlias = Mapping[str, Any]
+Question: TypeAlias = IssuedQuestion
 Variants: TypeAlias = tuple[Question, ...]
 
 
@@ -40,7 +41,7 @@ class Course:
     places: tuple[str, ...] = ()
 
     def is_theirs(self, question: Question) -> bool:
-        """Say whether a question asks the rule of a place where the shop does not work."""
+        """Return whether a question asks the rule of a place where the shop does not work."""
         place = str(question.get("place") or "")
         return bool(place) and place not in self.places
 

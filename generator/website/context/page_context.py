@@ -19,7 +19,7 @@ class BuiltPage(NamedTuple):
     """A finished page.
 
     path      file name in the site
-    html      what stands inside the page frame
+    html      what is inside the page frame
     contents  headings of the second level, for the page's own contents list
     """
 
@@ -74,7 +74,7 @@ class PageContext:
     ) -> None:
         """Note a problem at the line that is being rendered.
 
-        sought  words of the author's text: the place is where they stand from that line on
+        sought  words of the author's text: the place is where they are from that line on
         shift   columns to the right of their start
         """
         place = self._place_of(sought) if sought else Place(self.path, self.line, 1)

@@ -1,8 +1,8 @@
-"""Markdown to HTML, once, with our own headings, links, tables and fenced blocks."""
+"""Lessons with all of Markdown, our own headings, links, tables and blocks; records with less."""
 
 import re
-from collections.abc import Callable, Sequence
-from functools import cache
+from collections.abc import Callable, Iterator, Sequence
+from functools import cache, partial
 from html import escape
 from typing import Any
 
@@ -11,13 +11,14 @@ from markdown_it.token import Token
 
 from generator.website.context.addresses import SCHEMES, anchor_of, resolved
 from generator.website.context.page_context import Heading, PageContext
+from generator.wording import Node, html_of, line_nodes, text_nodes
 
 Block = Callable[[PageContext, str, str], str]
 # what is left of a link whose bracket was not closed, or that has a space in it
 _LEFT_OVER = re.compile(rf"(?:\]\s*)?\(?\b(?:{'|'.join(SCHEMES)}):[a-z][a-z0-9_/]*|\]\([^)\s]*")
 _NOTE = re.compile(r"<!--|</script", re.IGNORECASE)
 LINKS = "write source:KEY, term:KEY, lesson:MODULE or the name of a page"
-TABLE_START = '<div class="table-frame" role="region" aria-label="Table" tabindex="0"><table>'
+_TABLE_START = '<div class="table-frame" role="region" aria-label="Table" tabindex="0"><table>'
 
 
 def rendered(markdown: str, draft: PageContext, blocks: dict[str, Block] | None = None) -> str:
@@ -26,9 +27,21 @@ def rendered(markdown: str, draft: PageContext, blocks: dict[str, Block] | None 
     return str(_reader().render(markdown, env))
 
 
+def prose(markdown: str, draft: PageContext) -> str:
+    """Render a text of a record, such as a stem; what it cites goes into the draft."""
+    nodes = text_nodes(markdown)
+    for paragraph in nodes:
+        draft.line = draft.base + paragraph.line + 1
+        _look_at(paragraph.children, draft)
+    return html_of(nodes, partial(_pointed, draft=draft))
+
+
 def phrase(markdown: str, draft: PageContext) -> str:
     """Render one line, such as an option, without a paragraph around it."""
-    return str(_reader().renderInline(markdown, {"draft": draft, "blocks": {}}))
+    nodes = line_nodes(markdown)
+    draft.line = draft.base + 1
+    _look_at(nodes, draft)
+    return html_of(nodes, partial(_pointed, draft=draft))
 
 
 @cache
@@ -36,7 +49,7 @@ def _reader() -> MarkdownIt:
     reader = MarkdownIt("commonmark", {"html": False}).enable("table").disable("code")
     reader.add_render_rule("fence", _fence)
     reader.add_render_rule("heading_open", _heading_open)
-    reader.add_render_rule("table_open", lambda *_: TABLE_START)
+    reader.add_render_rule("table_open", lambda *_: _TABLE_START)
     reader.add_render_rule("table_close", lambda *_: "</table></div>\n")
     for name in ("td_open", "th_open"):
         reader.add_render_rule(name, _cell_open)
@@ -77,6 +90,20 @@ def _cell_open(writer: Any, tokens: Sequence[Token], place: int, options: Any, e
     return f"<{token.tag}{scope}{place_class}>"
 
 
+def _look_at(nodes: Sequence[Node], draft: PageContext) -> None:
+    everything = tuple(_every(nodes))
+    for node in everything:
+        if node.kind == "picture":
+            _no_picture(draft)
+    _left_over("".join(node.text for node in everything if node.kind == "text"), draft)
+
+
+def _every(nodes: Sequence[Node]) -> Iterator[Node]:
+    for node in nodes:
+        yield node
+        yield from _every(node.children)
+
+
 def _links(state: Any) -> None:
     draft = state.env["draft"]
     for token in state.tokens:
@@ -84,15 +111,19 @@ def _links(state: Any) -> None:
             draft.line = draft.base + token.map[0] + 1
         for child in token.children or ():
             if child.type == "link_open":
-                _point(child, draft)
+                child.attrs = {**_pointed(str(child.attrs["href"]), draft)}
             elif child.type == "image":
-                message = "a picture is shown with a block, never out of the text"
-                draft.report("lesson-link", message, "write a block ```figure NAME", "![")
-        _left_over(token.children or (), draft)
+                _no_picture(draft)
+        parts = token.children or ()
+        _left_over("".join(part.content for part in parts if part.type == "text"), draft)
 
 
-def _left_over(parts: Sequence[Token], draft: PageContext) -> None:
-    plain = "".join(part.content for part in parts if part.type == "text")
+def _no_picture(draft: PageContext) -> None:
+    message = "a picture is shown with a block, never out of the text"
+    draft.report("lesson-link", message, "write a block ```figure NAME", "![")
+
+
+def _left_over(plain: str, draft: PageContext) -> None:
     for found in _LEFT_OVER.finditer(plain):
         message = f"'{found[0]}' stays in the text as it is: this is no whole link"
         hint = "write [words](term:KEY) with no space between, and close both brackets"
@@ -102,8 +133,8 @@ def _left_over(parts: Sequence[Token], draft: PageContext) -> None:
         draft.report("lesson-note", message, "keep notes to yourself out of the text", found[0])
 
 
-def _point(link: Token, draft: PageContext) -> None:
-    href = str(link.attrs["href"])
+def _pointed(href: str, draft: PageContext) -> dict[str, str]:
+    """Return the attributes of a link, and note what it cites; where it leads nowhere, say so."""
     scheme, _, key = href.partition(":")
     address = resolved(href, draft.course)
     if address is None:
@@ -111,9 +142,8 @@ def _point(link: Token, draft: PageContext) -> None:
         shift = len(scheme) + 1 if key and scheme in SCHEMES else 0
         message = f"the link '{href}' leads nowhere"
         draft.report("lesson-link", message, LINKS, href or "]()", shift)
-        return
-    if scheme in ("source", "term"):
-        link.attrs["class"] = f"to-{scheme}"
+        return {"href": href}
     if scheme == "source":
         draft.cite(key)
-    link.attrs["href"] = address
+    kind = {"class": f"to-{scheme}"} if scheme in ("source", "term") else {}
+    return {"href": address, **kind}

@@ -11,24 +11,16 @@ from markupsafe import Markup
 from generator.bank import hazards_met
 from generator.bank.models import SourceTag
 from generator.diagnostics import Problem
+from generator.issued import IssuedSource
 from generator.quantities import UNITS
 from generator.questions import lower_start
 from generator.website.context.addresses import source_address
 from generator.website.context.caution_boxes import caution_box, hazard_anchor
 from generator.website.context.course import Course
 from generator.website.context.page_context import PageContext
-from generator.website.context.prose import phrase, rendered
+from generator.website.context.prose import phrase, prose
 from generator.website.context.theme_templates import theme_templates
-
-STATUS_WORDS = {
-    "read": "read in the document itself",
-    "restated": "read where another text repeats it",
-    "from_memory": "quoted from memory; not checked",
-}
-TAG_WORDS = {
-    "common_practice": "Common practice in the trade",
-    "from_memory": "From memory; not checked against a document",
-}
+from generator.wording import TAG_WORDS, status_words
 
 
 class SiteContext:
@@ -53,19 +45,22 @@ class SiteContext:
         return PageContext(self.course, path, self.problems, text=text)
 
     def fill(self, template: str, draft: PageContext, /, **values: Any) -> str:
-        """Render a template; what a template calls works on this draft."""
-        return self._environment.get_template(template).render(
-            course=draft.course,
-            prose=lambda text: Markup(rendered(text, draft)),
-            phrase=lambda text: Markup(phrase(text, draft)),
-            cited=partial(cited, draft),
-            caution_box=partial(caution_box, draft),
-            hazards_met=hazards_met,
-            hazard_anchor=hazard_anchor,
-            status_words=STATUS_WORDS,
-            symbol_of=symbol_of,
-            **values,
-        )
+        """Render a template; what a template calls works on this draft.
+
+        values  what it shows; `prose` and the like among them take the place of our own
+        """
+        known = {
+            "course": draft.course,
+            "prose": lambda text: Markup(prose(text, draft)),
+            "phrase": lambda text: Markup(phrase(text, draft)),
+            "cited": partial(cited, draft),
+            "caution_box": partial(caution_box, draft),
+            "hazards_met": hazards_met,
+            "hazard_anchor": hazard_anchor,
+            "status_words": status_words,
+            "symbol_of": symbol_of,
+        }
+        return self._environment.get_template(template).render(known | values)
 
 
 def data_block(value: Mapping[str, Any]) -> Markup:
@@ -97,11 +92,11 @@ def _cited_tag(draft: PageContext, tag: SourceTag) -> dict[str, str]:
         "text": text,
         "address": source_address(tag.key),
         "tag": "published",
-        "status": STATUS_WORDS[source.status],
+        "status": status_words(source.status),
     }
 
 
-def cited_of_question(course: Course, sources: list[dict[str, str]]) -> tuple[dict[str, str], ...]:
+def cited_of_question(course: Course, sources: list[IssuedSource]) -> tuple[dict[str, str], ...]:
     """Return the words and the address of each source of a solved question."""
     return tuple(
         {

@@ -4,20 +4,19 @@ The page holds no key, keeps what is answered on its device, and saves it as a f
 `generator.marking.tables.answers_file` reads.
 """
 
-from collections.abc import Mapping
 from functools import cache
-from html import escape
 from pathlib import Path
-from typing import Any, NamedTuple
+from typing import NamedTuple
 
 from jinja2 import Environment
-from markdown_it import MarkdownIt
 from markupsafe import Markup
 
-from generator.website.context import TABLE_START, script_of, style_of, theme_templates
+from generator.issued import IssuedForm
+from generator.website.context import script_of, style_of, theme_templates
 from generator.website.exam.exam_content import sitting_content
 from generator.website.figures import mist_patterns, question_strip
 from generator.website.offline import data_address, licences, policy, whole_script, with_fonts
+from generator.wording import html_of_line, html_of_text
 
 STYLES = ("ground", "pages", "questions", "on_screen")
 # in the order they lean on one another; `exam_start` sets the page going
@@ -47,7 +46,7 @@ class _SharedAssets(NamedTuple):
     writer: Environment
 
 
-def sitting_page(form: Mapping[str, Any], *, fonts: Path) -> bytes:
+def sitting_page(form: IssuedForm, *, fonts: Path) -> bytes:
     """Return the page of one form as HTML; the same form and theme give the same bytes.
 
     form   its plain JSON as issued
@@ -83,22 +82,6 @@ def _stock(theme: Path) -> _SharedAssets:
 
 def _writer(theme: Path) -> Environment:
     made = theme_templates(theme)
-    made.globals["prose"] = lambda text: Markup(_reader().render(text))
-    made.globals["phrase"] = lambda text: Markup(_reader().renderInline(text))
+    made.globals["prose"] = lambda text: Markup(html_of_text(text))
+    made.globals["phrase"] = lambda text: Markup(html_of_line(text))
     return made
-
-
-@cache
-def _reader() -> MarkdownIt:
-    """Read texts of the bank; a link keeps its words and a picture its description."""
-    reader = MarkdownIt("commonmark", {"html": False}).enable("table")
-    reader.disable(["code", "heading", "lheading", "reference"])
-    for rule in ("link_open", "link_close"):
-        reader.add_render_rule(rule, lambda *_: "")
-    reader.add_render_rule("image", lambda _, tokens, at, *__: escape(tokens[at].content))
-    reader.add_render_rule("table_open", lambda *_: TABLE_START)
-    reader.add_render_rule("table_close", lambda *_: "</table></div>\n")
-    for name in ("td_open", "th_open"):
-        # an attribute 'style' would break the page's content policy
-        reader.add_render_rule(name, lambda _, tokens, at, *__: f"<{tokens[at].tag}>")
-    return reader

@@ -2,16 +2,15 @@
 
 from collections.abc import Mapping
 from functools import cache
-from html import escape
 from pathlib import Path
 from typing import Any
 
 from jinja2 import Environment
-from markdown_it import MarkdownIt
 from markupsafe import Markup
 
 from generator.website.context import lesson_address, questions_address, theme_templates
 from generator.website.offline import licences, policy_without_script, with_fonts
+from generator.wording import html_of_line
 
 
 def report_page(content: Mapping[str, Any], *, theme: Path, site: str) -> bytes:
@@ -42,19 +41,9 @@ def _practice(objective: str) -> str:
 @cache
 def _environment(theme: Path) -> Environment:
     made = theme_templates(theme)
-    made.filters["inline"] = lambda text: Markup(_reader().renderInline(text))
+    made.filters["inline"] = lambda text: Markup(html_of_line(text))
     made.filters["drawing"] = Markup
     return made
-
-
-@cache
-def _reader() -> MarkdownIt:
-    """Read light markup of the bank; a link keeps its words, a picture its description."""
-    reader = MarkdownIt("commonmark", {"html": False})
-    for rule in ("link_open", "link_close"):
-        reader.add_render_rule(rule, lambda *_: "")
-    reader.add_render_rule("image", lambda _, tokens, at, *__: escape(tokens[at].content))
-    return reader
 
 
 @cache

@@ -12,7 +12,7 @@ _GATHERED = {"css": ".css", "js": ".js"}
 
 
 def is_published(theme: Path, file: Path) -> bool:
-    """Say whether a file of the theme is copied into the site.
+    """Return whether a file of the theme is copied into the site.
 
     Pictures and typefaces in its assets/, with the licences of the typefaces; nothing hidden, and
     nothing that a link brings in from elsewhere.

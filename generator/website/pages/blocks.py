@@ -2,6 +2,8 @@
 
 from collections.abc import Mapping
 
+from markupsafe import Markup
+
 from generator.website.context import (
     Block,
     Course,
@@ -10,6 +12,7 @@ from generator.website.context import (
     caution_box,
     objective_id,
     phrase,
+    rendered,
     worked_example,
 )
 from generator.website.figures import drawn_figure, panel_strips
@@ -26,7 +29,9 @@ def lesson_blocks(desk: SiteContext) -> dict[str, Block]:
         for unknown in (one for one in names if one not in draft.course.hazards):
             _missing(draft, "hazard", unknown)
         box = caution_box(draft, names, [body])
-        return desk.fill("blocks/caution_box.html", draft, box=box)
+        # the author's own words are a part of the lesson, with all of its Markdown
+        own = {"prose": lambda text: Markup(rendered(text, draft))}
+        return desk.fill("blocks/caution_box.html", draft, box=box, **own)
 
     def procedure(draft: PageContext, name: str, body: str) -> str:
         return procedure_html(name, draft, desk) or _missing(draft, "procedure", name)

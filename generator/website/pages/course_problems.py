@@ -9,16 +9,25 @@ from generator.bank import Bank, Entry, ScalarNode, written_texts
 from generator.bank.models import Record
 from generator.diagnostics import Place, Problem
 from generator.refinishing import CATALOGUE
-from generator.website.context import Block, Course, PageContext, SiteContext, phrase, rendered
+from generator.website.context import (
+    Block,
+    Course,
+    PageContext,
+    SiteContext,
+    phrase,
+    prose,
+    rendered,
+)
 from generator.website.pages.blocks import lesson_blocks
 from generator.website.pages.lesson_pages import split_title
+from generator.wording import blocks_in
 
 T = TypeVar("T")
 R = TypeVar("R", bound=Record)
 # a relation's own source, which a worked example cites
 NO_SOURCE = "unknown-source"
 # what could be a link, a block, a picture or a note
-_SIGNS = ("](", "] (", "```", "~~~", "<", ":")
+_MARKS = ("](", "] (", "```", "~~~", "<", ":", "\n")
 
 
 def course_problems(bank: Bank, theme: Path) -> tuple[Problem, ...]:
@@ -87,11 +96,19 @@ def _blocks(desk: SiteContext) -> dict[str, Block]:
 
 def _of_records(course: Course, texts: Iterable[ScalarNode]) -> Iterator[Problem]:
     for text in texts:
-        if any(sign in text.text for sign in _SIGNS):
+        if any(mark in text.text for mark in _MARKS):
             draft = PageContext(course, text.place.path, text=text.text)
-            rendered(text.text, draft)
+            _blocks_of(text.text, draft)
+            prose(text.text, draft)
             for problem in draft.problems:
                 yield replace(problem, place=_inside(text, problem.place))
+
+
+def _blocks_of(text: str, draft: PageContext) -> None:
+    for line, what in blocks_in(text):
+        draft.line = line + 1
+        message = f"this looks like {what}, and would be shown as plain letters"
+        draft.report("text-block", message, "write sentences, or put it into the lesson")
 
 
 def _inside(text: ScalarNode, found: Place) -> Place:

@@ -6,7 +6,6 @@ from typing import NamedTuple
 from generator.bank.models import Fault, Module, Procedure, Table
 from generator.refinishing import CATALOGUE
 from generator.website.context import (
-    TAG_WORDS,
     BuiltPage,
     Course,
     Heading,
@@ -17,6 +16,7 @@ from generator.website.context import (
     relation_tags,
 )
 from generator.website.pages.blocks import fault_html, procedure_html, table_html
+from generator.wording import TAG_WORDS
 
 
 class SharedAssets(NamedTuple):

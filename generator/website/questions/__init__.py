@@ -2,7 +2,7 @@
 
 from generator.website.questions.check_pages import look_back_page, today_page
 from generator.website.questions.methods import relations_of_items
-from generator.website.questions.question_html import KIND_WORDS, asks_unit, question_html
+from generator.website.questions.question_html import asks_unit, question_html
 from generator.website.questions.question_pages import (
     objective_places,
     question_pages,
@@ -11,7 +11,6 @@ from generator.website.questions.question_pages import (
 from generator.website.questions.question_parts import part_files
 
 __all__ = [
-    "KIND_WORDS",
     "asks_unit",
     "look_back_page",
     "objective_places",

@@ -5,8 +5,8 @@ from collections.abc import Mapping
 from generator.bank import Bank
 from generator.bank.models import NumericItem
 from generator.formulas import parse_formula
+from generator.issued import objective_name
 from generator.website.context import Question
-from generator.website.questions.question_html import objective_of
 
 RECORDS = ("procedures", "faults", "tables")
 
@@ -28,4 +28,4 @@ def method_of(question: Question, relations: Mapping[str, str]) -> str:
     if name in relations:
         return relations[name]
     folder, _, rest = name.partition("/")
-    return f"{folder}/{rest.partition('/')[0]}" if folder in RECORDS else objective_of(question)
+    return f"{folder}/{rest.partition('/')[0]}" if folder in RECORDS else objective_name(question)

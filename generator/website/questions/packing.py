@@ -20,7 +20,7 @@ def weight(variants: Variants) -> int:
 
 
 def packed(items: Iterable[Variants], most: int) -> tuple[tuple[Variants, ...], ...]:
-    """Part items, in their order, into runs of at most so many bytes; no run is empty."""
+    """Part items, in their order, into runs of at most a number of bytes; no run is empty."""
     runs: list[list[Variants]] = []
     left = 0
     for variants in items:

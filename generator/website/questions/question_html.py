@@ -1,9 +1,16 @@
 """One study question as a form that works with and without script."""
 
 import re
-from collections.abc import Mapping
-from typing import Any
+from typing import Any, Final
 
+from generator.issued import (
+    FACTS,
+    ForKey,
+    NumericAnswerKey,
+    OptionsAnswerKey,
+    OrderAnswerKey,
+    objective_name,
+)
 from generator.website.context import (
     PageContext,
     Question,
@@ -14,14 +21,6 @@ from generator.website.context import (
 
 # the author's words that make the unit part of the answer
 _WITH_UNIT = re.compile(r"\b(?:with|and) (?:its|the) unit\b")
-KIND_WORDS = {
-    "numeric": "Work it out",
-    "choice": "Choose one",
-    "multiple_response": "Choose all that apply",
-    "order": "Put in order",
-    "match": "Pair them up",
-    "written": "Write it down",
-}
 
 
 def question_html(
@@ -40,8 +39,8 @@ def question_html(
         variants=variants,
         data=marking_data(variants),
         anchor=question_anchor(question),
-        objective=objective_of(question),
-        kind_words=KIND_WORDS[question["kind"]],
+        objective=objective_name(question),
+        kind_words=FACTS.of(question["kind"]).on_screen,
         asks_unit=asks_unit(question),
         is_theirs=draft.course.is_theirs(question),
         label=label,
@@ -51,7 +50,7 @@ def question_html(
 
 
 def asks_unit(question: Question) -> bool:
-    """Say whether a number is wanted with its unit, as the words of the question say."""
+    """Return whether a number is wanted with its unit, as the words of the question say."""
     return question["kind"] == "numeric" and bool(_WITH_UNIT.search(question["stem"]))
 
 
@@ -60,36 +59,22 @@ def question_anchor(question: Question) -> str:
     return "q-" + str(question["id"]).replace("/", "-").replace("#", "-")
 
 
-def objective_of(question: Question) -> str:
-    """Return the objective as module/objective, however the question spells it."""
-    objective = str(question["objective"])
-    return objective if "/" in objective else f"{question['module']}/{objective}"
-
-
 def marking_data(variants: Variants) -> dict[str, Any]:
     """Return what the page's script needs to mark: no words that the page holds already."""
     return {
         "variants": [
-            {"kind": question["kind"], **_marking(question, question["key"])}
+            {"kind": question["kind"], **_MARKING.of(question)}
+            | ({"asks_unit": asks_unit(question)} if question["kind"] == "numeric" else {})
             for question in variants
         ]
     }
 
 
-def _marking(question: Question, key: Mapping[str, Any]) -> dict[str, Any]:
-    kind = question["kind"]
-    if kind == "numeric":
-        return {**_numeric(key), "asks_unit": asks_unit(question)}
-    if kind in ("choice", "multiple_response"):
-        return {"right": [option["letter"] for option in key["options"] if option["right"]]}
-    if kind == "order":
-        return _order(key)
-    if kind == "match":
-        return {"answers": key["answers"]}
-    return {"marks": [point["marks"] for point in key["points"]]}
+def _right(key: OptionsAnswerKey) -> dict[str, Any]:
+    return {"right": [option["letter"] for option in key["options"] if option["right"]]}
 
 
-def _order(key: Mapping[str, Any]) -> dict[str, Any]:
+def _order(key: OrderAnswerKey) -> dict[str, Any]:
     return {
         "steps": "".join(step["letter"] for step in key["steps"]),
         "pairs": [
@@ -99,7 +84,7 @@ def _order(key: Mapping[str, Any]) -> dict[str, Any]:
     }
 
 
-def _numeric(key: Mapping[str, Any]) -> dict[str, Any]:
+def _numeric(key: NumericAnswerKey) -> dict[str, Any]:
     bands = [{"low": slip["low"], "high": slip["high"]} for slip in key["slips"]]
     return {
         "low": key["low"],
@@ -108,3 +93,13 @@ def _numeric(key: Mapping[str, Any]) -> dict[str, Any]:
         "symbol": key["unit_symbol"],
         "slips": bands,
     }
+
+
+_MARKING: Final = ForKey(
+    numeric=_numeric,
+    choice=_right,
+    multiple_response=_right,
+    order=_order,
+    match=lambda key: {"answers": key["answers"]},
+    written=lambda key: {"marks": [point["marks"] for point in key["points"]]},
+)

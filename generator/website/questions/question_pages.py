@@ -3,6 +3,7 @@
 from typing import NamedTuple
 
 from generator.bank.models import Module, Objective
+from generator.issued import objective_name
 from generator.website.context import (
     BuiltPage,
     Course,
@@ -15,7 +16,7 @@ from generator.website.context import (
 )
 from generator.website.figures import mist_patterns, panel_strip
 from generator.website.questions.packing import PAGE_BYTES, packed
-from generator.website.questions.question_html import objective_of, question_html
+from generator.website.questions.question_html import question_html
 from generator.website.questions.question_parts import parts_index
 
 
@@ -102,7 +103,7 @@ def items_of(module: Module, objective: Objective, course: Course) -> tuple[Vari
     """Return the items of one objective."""
     name = objective_id(module, objective)
     asked = course.questions.get(module.module, ())
-    return tuple(variants for variants in asked if objective_of(variants[0]) == name)
+    return tuple(variants for variants in asked if objective_name(variants[0]) == name)
 
 
 def _heading(objective: Objective) -> Heading:

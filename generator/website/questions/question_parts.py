@@ -5,10 +5,10 @@ from collections.abc import Iterable, Mapping
 from typing import Any
 
 from generator.bank.models import Module
+from generator.issued import objective_name
 from generator.website.context import Course, SiteFile, Variants, objective_id
 from generator.website.questions.methods import method_of
 from generator.website.questions.packing import PART_BYTES, packed
-from generator.website.questions.question_html import objective_of
 
 
 def parts_of(module: Module, course: Course) -> dict[str, tuple[tuple[Variants, ...], ...]]:
@@ -27,7 +27,7 @@ def parts_of(module: Module, course: Course) -> dict[str, tuple[tuple[Variants, 
     found = {}
     for entry in module.objectives:
         name = objective_id(module, entry)
-        items = [item for item in marked if objective_of(item[0]) == name]
+        items = [item for item in marked if objective_name(item[0]) == name]
         if items:
             found[name] = packed(items, PART_BYTES)
     return found
