@@ -3,7 +3,7 @@
 from collections.abc import Callable, Sequence
 
 from generator.bank import Bank, Entry
-from generator.bank.checks.options import normal
+from generator.bank.alike import normal
 from generator.bank.records import Fault
 from generator.questions.lettering import Answer, lettered, unlike
 from generator.questions.question import Derived

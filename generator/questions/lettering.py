@@ -2,7 +2,7 @@
 
 from collections.abc import Iterable, Sequence
 
-from generator.bank.checks.options import normal
+from generator.bank.alike import normal
 from generator.bank.records import ChoiceItem, MatchItem, MultipleResponseItem
 from generator.questions.question import LETTERS, ChoiceKey, MatchKey, ShownOption
 from generator.questions.sizes import stated_size

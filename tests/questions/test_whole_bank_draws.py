@@ -9,8 +9,8 @@ from pathlib import Path
 import pytest
 
 from generator.bank import load_bank
+from generator.bank.alike import normal
 from generator.bank.checks.numbers import numeric_entries
-from generator.bank.checks.options import normal
 from generator.bank.numeric_solution import Refusal, Solution, all_sets, corners, set_count, solve
 from generator.quantities import Quantity
 from generator.questions import as_plain, askables

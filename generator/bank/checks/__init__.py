@@ -1,57 +1,17 @@
 """The rules of the house, in the order in which they are looked at.
 
 Each rule lives with its page; `rule` says what a rule is. Add one by adding it to the RULES of a
-file here.
+file in one of the rooms here: `one_record`, `whole_bank` or `course`.
 """
 
 from collections.abc import Mapping
 
 from generator.bank.bank import Bank
-from generator.bank.checks import (
-    blueprints,
-    citing,
-    course_pages,
-    critical,
-    giveaways,
-    hazards,
-    honesty,
-    invented_people,
-    lessons,
-    named_questions,
-    numbers,
-    options,
-    ordering,
-    places,
-    printed_lines,
-    reading,
-    references,
-    stem_rounding,
-    tables,
-)
+from generator.bank.checks import course, numbers, one_record, reading, whole_bank
 from generator.bank.checks.rule import Rule
 from generator.diagnostics import Problem, sorted_problems
 
-_FILES = (
-    reading,
-    references,
-    options,
-    ordering,
-    hazards,
-    numbers,
-    tables,
-    honesty,
-    citing,
-    places,
-    critical,
-    blueprints,
-    giveaways,
-    named_questions,
-    invented_people,
-    lessons,
-    printed_lines,
-    stem_rounding,
-    course_pages,
-)
+_FILES = (reading, *one_record.FILES, numbers, *whole_bank.FILES, *course.FILES)
 RULES: Mapping[str, Rule] = {rule.name: rule for file in _FILES for rule in file.RULES}
 
 

@@ -3,8 +3,8 @@
 from collections.abc import Iterator, Sequence
 from typing import Any
 
+from generator.bank.alike import normal
 from generator.bank.bank import Bank, Entry
-from generator.bank.checks.options import normal
 from generator.bank.checks.rule import Rule
 from generator.bank.records import MatchItem
 from generator.bank.written_texts import written_texts

@@ -6,8 +6,8 @@ The cues follow published item-writing guidelines (Haladyna, Downing and Rodrigu
 import re
 from collections.abc import Iterator
 from typing import Any
-from unicodedata import category, normalize
 
+from generator.bank.alike import normal
 from generator.bank.bank import Bank, Entry
 from generator.bank.checks.rule import Rule
 from generator.diagnostics import Problem
@@ -20,12 +20,6 @@ _ABSOLUTE = re.compile(r"\b(always|never|all|only|every|completely|must|any)\b")
 def _with_options(bank: Bank) -> Iterator[Entry[Any]]:
     kinds = ("choice", "multiple_response")
     return (e for e in bank.items.values() if getattr(e.record, "kind", "") in kinds)
-
-
-def normal(text: str) -> str:
-    """Give a text without the differences that do not matter to a reader."""
-    seen = "".join(sign for sign in normalize("NFKC", text) if category(sign) != "Cf")
-    return " ".join(seen.casefold().split()).rstrip(".,;:!? ")
 
 
 def key_count(bank: Bank) -> Iterator[Problem]:

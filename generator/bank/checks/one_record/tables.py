@@ -2,8 +2,8 @@
 
 from collections.abc import Iterator, Sequence
 
+from generator.bank.alike import normal
 from generator.bank.bank import Bank, Entry
-from generator.bank.checks.options import normal
 from generator.bank.checks.rule import Rule
 from generator.bank.records import Table
 from generator.bank.table_rows import table_rows

@@ -1,0 +1,28 @@
+"""What records owe one another: names, sources, places, plans and questions kept apart."""
+
+from generator.bank.checks.whole_bank import (
+    blueprints,
+    citing,
+    critical,
+    giveaways,
+    honesty,
+    invented_people,
+    named_questions,
+    places,
+    references,
+)
+from generator.bank.checks.whole_bank.honesty import is_from_memory
+
+FILES = (
+    references,
+    honesty,
+    citing,
+    places,
+    critical,
+    blueprints,
+    giveaways,
+    named_questions,
+    invented_people,
+)
+
+__all__ = ["FILES", "is_from_memory"]
