@@ -99,7 +99,9 @@ class _Reading:
         try:
             # some editors put a mark at the start of a file, which is no part of its text
             data = path.read_bytes().removeprefix(BOM_UTF8)
-            return data.decode("utf-8").replace("\r\n", "\n").replace("\r", "\n")
+            text = data.decode("utf-8").replace("\r\n", "\n").replace("\r", "\n")
+            self.problems += _cut_off(text, shown)
+            return text
         except FileNotFoundError:
             reason = "the file is missing"
         except OSError:
@@ -240,3 +242,13 @@ class _Reading:
                 message = "nothing reads this file; records are .yml files in the bank's folders"
                 place = Place(self.shown(path), 1, 1)
                 self.problems.append(Problem(place, "warning", "file-unread", message))
+
+
+def _cut_off(text: str, path: str) -> Iterator[Problem]:
+    """Yield a warning where the last line has no end, as in a copy that was broken off."""
+    if text and not text.endswith("\n"):
+        last = text.rpartition("\n")[2]
+        place = Place(path, text.count("\n") + 1, len(last))
+        message = "the file ends in the middle of a line; it may have been cut off"
+        hint = "finish it; where it is whole, press Enter behind the last line"
+        yield Problem(place, "warning", "file-cut-off", message, hint)

@@ -6,6 +6,7 @@ from typing import Any
 import yaml
 
 from generator.bank.nodes import BrokenNode, ListNode, MappingNode, Node, ScalarNode
+from generator.bank.odd_signs import odd_signs
 from generator.diagnostics import Place, Problem
 
 _LOADER = getattr(yaml, "CLoader", yaml.Loader)
@@ -19,22 +20,20 @@ def read_yaml(text: str, path: str) -> tuple[Node | None, tuple[Problem, ...]]:
     path  how the file is named in messages
     """
     reader = _Reader(path)
-    tabs = _tab_problems(text, path)
-    if tabs:
-        return None, tabs
+    unread = (*_tab_problems(text, path), *odd_signs(text, path))
+    if unread:
+        return None, unread
     try:
         node = reader.document(_shallow(yaml.parse(text, Loader=_LOADER)))
     except yaml.MarkedYAMLError as error:
         return None, (*reader.problems, _syntax_problem(error, path))
     except _TooDeep as error:
         return None, (*reader.problems, error.problem(path))
-    except yaml.reader.ReaderError as error:
-        return None, (_character_problem(text, path, str(error.character)),)
     return node, tuple(reader.problems)
 
 
 def _tab_problems(text: str, path: str) -> tuple[Problem, ...]:
-    lines = enumerate(text.splitlines(), start=1)
+    lines = enumerate(text.split("\n"), start=1)
     return tuple(
         Problem(
             Place(path, number, line.index("\t") + 1),
@@ -46,15 +45,6 @@ def _tab_problems(text: str, path: str) -> tuple[Problem, ...]:
         for number, line in lines
         if "\t" in line
     )
-
-
-def _character_problem(text: str, path: str, character: str) -> Problem:
-    # the reader counts bytes or characters, depending on how it was built; the text does not
-    sign = chr(int(character)) if character.isdigit() else character
-    index = max(text.find(sign), 0)
-    place = Place(path, text.count("\n", 0, index) + 1, index - text.rfind("\n", 0, index))
-    message = f"the character U+{ord(sign):04X} cannot stand in a text file"
-    return Problem(place, "error", "yaml-form", message, "take it out")
 
 
 class _TooDeep(Exception):

@@ -18,9 +18,7 @@ def _filled(chance: Chance, group: str = "") -> Spot:
 def line_deleted(chance: Chance) -> Damage:
     """Take a line away."""
     spot = _filled(chance)
-    return chance.line(
-        spot, what=f"gone: {spot.text.strip()!r}", trade=_leaves_whole(chance, spot)
-    )
+    return chance.line(spot, what=f"gone: {spot.text.strip()!r}", trade=_leaves_whole(chance, spot))
 
 
 def _leaves_whole(chance: Chance, spot: Spot) -> bool:

@@ -1,4 +1,4 @@
-"""The real bank and course as bytes, and a copy of the project in which single files are damaged."""
+"""The real bank and course as bytes, and a copy of the project to damage single files of."""
 
 import shutil
 from collections.abc import Iterator, Mapping
@@ -64,7 +64,7 @@ def lines_of(files: Files, path: str) -> list[str]:
 
 
 def spots(files: Files, group: str = "") -> list[Spot]:
-    """Return every line of the files whose path begins with a group, in the order of their paths."""
+    """Return every line of the files whose path begins with a group, by path and line."""
     return [
         Spot(path, number, text)
         for path in sorted(files)

@@ -37,6 +37,13 @@ class Critical(Record):
     reason: Text
 
 
+class Waiver(Record):
+    """A rule that does not hold for one item, and why."""
+
+    rule: Text
+    reason: Text
+
+
 class Item(Record):
     """What every kind of item has.
 
@@ -47,6 +54,7 @@ class Item(Record):
     place       whose rule is asked, a name of places.yml; nothing where it holds anywhere
     apart_from  items that never share a paper with this one
     twin_of     items or records that ask the same thing; together they count as one
+    waived      warnings that do not hold here; no learner sees them, so a version leaves them out
     """
 
     level: Level
@@ -63,6 +71,7 @@ class Item(Record):
     says: Text | None = None
     apart_from: tuple[Text, ...] = ()
     twin_of: tuple[Text, ...] = ()
+    waived: Annotated[tuple[Waiver, ...], Field(repr=False)] = ()
 
 
 class Given(Record):

@@ -1,14 +1,33 @@
 """What one record shows by itself: its options, order, hazards, rows and printed lines."""
 
 from generator.bank.checks.one_record import (
+    grids,
     hazards,
+    key_words,
+    option_amounts,
     options,
     ordering,
     printed_lines,
     stem_rounding,
+    table_columns,
     tables,
+    whole_texts,
+)
+from generator.bank.checks.one_record.printed_lines import MOST_SIGNS, long_problem
+from generator.bank.checks.one_record.whole_texts import lone_quote_problem, said_twice_problem
+
+FILES = (
+    options,
+    option_amounts,
+    key_words,
+    ordering,
+    hazards,
+    grids,
+    tables,
+    table_columns,
+    printed_lines,
+    whole_texts,
+    stem_rounding,
 )
 
-FILES = (options, ordering, hazards, tables, printed_lines, stem_rounding)
-
-__all__ = ["FILES"]
+__all__ = ["FILES", "MOST_SIGNS", "lone_quote_problem", "long_problem", "said_twice_problem"]

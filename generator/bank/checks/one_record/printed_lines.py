@@ -8,7 +8,7 @@ from generator.bank.bank import Bank, Entry
 from generator.bank.checks.rule import Rule
 from generator.bank.records import MatchItem
 from generator.bank.written_texts import written_texts
-from generator.diagnostics import Problem
+from generator.diagnostics import Place, Problem
 
 MOST_SIGNS = 2000
 
@@ -68,8 +68,13 @@ def long_text(bank: Bank) -> Iterator[Problem]:
     """Give texts of records that no page and no paper was laid out for."""
     for text in written_texts(bank):
         if len(text.text) > MOST_SIGNS:
-            message = f"this text has {len(text.text):,} signs; {MOST_SIGNS:,} is the most"
-            yield Problem(text.place, "error", "long-text", message, "split it, or shorten it")
+            yield long_problem(text.place, len(text.text))
+
+
+def long_problem(place: Place, signs: int) -> Problem:
+    """Give the error for a text of so many characters."""
+    message = f"this text has {signs:,} signs; {MOST_SIGNS:,} is the most"
+    return Problem(place, "error", "long-text", message, "split it, or shorten it")
 
 
 RULES = (

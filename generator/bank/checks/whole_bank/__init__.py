@@ -7,9 +7,11 @@ from generator.bank.checks.whole_bank import (
     giveaways,
     honesty,
     invented_people,
+    key_cues,
     named_questions,
     places,
     references,
+    waivers,
 )
 from generator.bank.checks.whole_bank.honesty import is_from_memory
 
@@ -23,6 +25,8 @@ FILES = (
     giveaways,
     named_questions,
     invented_people,
+    key_cues,
+    waivers,
 )
 
 __all__ = ["FILES", "is_from_memory"]
