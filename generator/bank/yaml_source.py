@@ -1,5 +1,6 @@
 """Reads YAML through libyaml's events, so that `3:1` stays a ratio and `no` stays a word."""
 
+import re
 from collections.abc import Iterator
 from typing import Any
 
@@ -72,8 +73,10 @@ def _shallow(events: Iterator[yaml.Event]) -> Iterator[yaml.Event]:
 
 
 def _syntax_problem(error: yaml.MarkedYAMLError, path: str) -> Problem:
-    # a quote that is never closed is told where it opens, and not at the end of the file
-    unclosed = error.context_mark if "quoted scalar" in (error.context or "") else None
+    # a quote or a bracket that is never closed is told where it opens, and not where the reader
+    # gave up, which may be the end of the file
+    opened = re.search("quoted scalar|flow (?:sequence|mapping)", error.context or "")
+    unclosed = error.context_mark if opened else None
     mark = unclosed or error.problem_mark or error.context_mark
     place = Place(path, mark.line + 1, mark.column + 1) if mark else Place(path, 1, 1)
     said = " ".join(part for part in (error.context, error.problem) if part)

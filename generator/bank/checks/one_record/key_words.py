@@ -57,11 +57,17 @@ def _echoes(entry: Entry[Any]) -> Iterator[Problem]:
     for place, option in enumerate(entry.record.options):
         others = max((len(words) for n, words in enumerate(shared) if n != place), default=0)
         if option.right and len(shared[place]) > max(MOST_SHARED, others):
-            words = " and ".join(sorted(shared[place]))
+            words = " and ".join(_as_written(option.text, shared[place]))
             message = f"of all options only the right one takes up '{words}' from the question"
             hint = "say it in other words, or let a wrong option take up as much"
             path = ("options", place, "text")
             yield entry.problem("warning", RULE, message, *path, hint=hint)
+
+
+def _as_written(text: str, stems: frozenset[str]) -> list[str]:
+    """Give the words of a text that have these stems, in their order, each once."""
+    words = dict.fromkeys(_WORD.findall(text.casefold()))
+    return [word for word in words if _stem(word) in stems]
 
 
 RULES = (

@@ -15,7 +15,8 @@ _SENTENCES = frozenset(
 )
 _SENTENCES |= {"holds", "never", "harmless"}
 _ENDS = (".", "?", "!", ":", ".)", "?)", '."', '?"')
-_TWICE = re.compile(r"\b((?:[^\W_]+[,']? ){3,}[^\W_]+)\W+\1\b")
+_FEWEST_TWICE = 4
+_TWICE = re.compile(r"\b((?:[^\W_]+[,']? ){3,}?[^\W_]+)\W+\1\b")
 
 
 def sentence_cut(bank: Bank) -> Iterator[Problem]:
@@ -70,8 +71,9 @@ def lone_quote_problem(place: Place) -> Problem:
 def said_twice(bank: Bank) -> Iterator[Problem]:
     """Give texts in which four words or more stand twice in a row, and lists with twins."""
     for text in written_texts(bank):
-        found = _TWICE.search(text.text) if len(text.text) > 30 else None
-        if found:
+        words = text.text.split()
+        may = len(words) - len(set(words)) >= _FEWEST_TWICE - 1
+        if may and (found := _TWICE.search(text.text)):
             yield said_twice_problem(_at(text, found.start()), found[1])
     for node in written_nodes(bank):
         yield from _twins(node)

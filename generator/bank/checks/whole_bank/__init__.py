@@ -10,12 +10,14 @@ from generator.bank.checks.whole_bank import (
     key_cues,
     named_questions,
     places,
+    record_names,
     references,
     waivers,
 )
 from generator.bank.checks.whole_bank.honesty import is_from_memory
 
 FILES = (
+    record_names,
     references,
     honesty,
     citing,

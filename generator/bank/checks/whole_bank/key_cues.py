@@ -21,6 +21,8 @@ BEGINS_UNLIKE, LONGEST = "key-begins-unlike", "key-longest"
 # one-sided, one in a hundred
 _CLEARLY = 2.326
 _MOST_NAMED = 12
+# fewer choices than these say nothing of an author's habits
+FEWEST = 12
 
 Cue = Callable[[ChoiceItem], int | None]
 
@@ -37,7 +39,8 @@ class Count:
     @property
     def is_clear(self) -> bool:
         """Say whether the key has the cue clearly more often than chance allows."""
-        return len(self.keys) > self.expected + _CLEARLY * self.spread
+        bound = self.expected + _CLEARLY * self.spread
+        return self.shown >= FEWEST and len(self.keys) > bound
 
 
 def begins_unlike(item: ChoiceItem) -> int | None:
