@@ -9,8 +9,8 @@ from generator.diagnostics import Place, Problem
 # control signs, soft hyphens, marks without width or direction, line ends of other kinds, what is
 # no character; a tab has a rule of its own in records and does no harm in a lesson
 _ODD = re.compile(
-    "[\x00-\x08\x0b-\x1f\x7f-\x9f\u00ad\u0600-\u0605\u061c\u070f\u180e\u200b-\u200f\u2028-\u202e"
-    "\u2060-\u206f\ud800-\uf8ff\ufeff\ufff9-\uffff\U000e0000-\U0010ffff]"
+    "[\x00-\x08\x0b\x0c\x0e-\x1f\x7f-\x9f\u00ad\u0600-\u0605\u061c\u070f\u180e\u200b-\u200f"
+    "\u2028-\u202e\u2060-\u206f\ud800-\uf8ff\ufff9-\uffff\U000e0000-\U0010ffff]|(?!\\A)\ufeff"
 )
 _NAMES = {"\0": "NUL", "\v": "vertical tab", "\f": "form feed", "\u0085": "next line"}
 

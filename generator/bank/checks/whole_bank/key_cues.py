@@ -45,9 +45,14 @@ class Count:
 
 def begins_unlike(item: ChoiceItem) -> int | None:
     """Give the option that begins with another word where all the rest begin alike."""
-    words = [normal(option.text).partition(" ")[0].rstrip(",;") for option in item.options]
+    words = [_first_word(option.text) for option in item.options]
     alone = [place for place, word in enumerate(words) if words.count(word) == 1]
     return alone[0] if len(words) > 2 and len(alone) == 1 and len(Counter(words)) == 2 else None
+
+
+def _first_word(text: str) -> str:
+    word = normal(text).partition(" ")[0].rstrip(",;")
+    return "a" if word == "an" else word
 
 
 def longest(item: ChoiceItem) -> int | None:
