@@ -28,6 +28,8 @@ from generator.bank.yaml_source import read_yaml
 from generator.diagnostics import Place, Problem, did_you_mean
 
 R = TypeVar("R", bound=Record)
+# a hundred times the longest file of the course; a mistake or a trap is longer
+MOST_BYTES = 8_000_000
 _NOTE_FOR_PEOPLE = ("REVIEW.md",)
 _SINGLE_FILES = frozenset(
     {
@@ -97,6 +99,10 @@ class _Reading:
     def text(self, path: Path, shown: str) -> str | None:
         place, reason = Place(shown, 1, 1), ""
         try:
+            if path.exists() and (not path.is_file() or path.stat().st_size > MOST_BYTES):
+                message = f"a file of the bank or the course has at most {MOST_BYTES // 10**6} MB"
+                self.problems.append(Problem(place, "error", "file-unreadable", message))
+                return None
             # some editors put a mark at the start of a file, which is no part of its text
             data = path.read_bytes().removeprefix(BOM_UTF8)
             text = data.decode("utf-8").replace("\r\n", "\n").replace("\r", "\n")

@@ -107,7 +107,11 @@ def _quantity(match: re.Match[str], rest: str) -> Stated | None:
 
 
 def _unit(symbol: str | None) -> Unit | None:
-    return next((unit for unit in UNITS.values() if unit.symbol == symbol), None)
+    # a temperature is read on its scale, and not as a difference
+    named = sorted(
+        (u for u in UNITS.values() if u.symbol == symbol), key=lambda unit: not unit.point
+    )
+    return named[0] if symbol and named else None
 
 
 def _size(text: str, unit: Unit | None) -> Fraction | None:

@@ -51,7 +51,7 @@ def begins_unlike(item: ChoiceItem) -> int | None:
 
 
 def _first_word(text: str) -> str:
-    word = normal(text).partition(" ")[0].rstrip(",;")
+    word = normal(text).partition(" ")[0].rstrip(",;:")
     return "a" if word == "an" else word
 
 
