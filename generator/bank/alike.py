@@ -4,6 +4,6 @@ from unicodedata import category, normalize
 
 
 def normal(text: str) -> str:
-    """Give a text without the differences that do not matter to a reader."""
+    """Return a text without the differences that do not matter to a reader."""
     seen = "".join(sign for sign in normalize("NFKC", text) if category(sign) != "Cf")
     return " ".join(seen.casefold().split()).rstrip(".,;:!? ")

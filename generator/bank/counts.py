@@ -10,7 +10,7 @@ from generator.bank.checks.whole_bank import is_from_memory
 
 
 def bank_figures(bank: Bank) -> dict[str, Any]:
-    """Give the counts and the coverage of objectives, as `check --format json` prints them."""
+    """Return the counts and the coverage of objectives, as `check --format json` prints them."""
     items = bank.items
     kinds = Counter(str(getattr(entry.record, "kind", "")) for entry in items.values())
     counts = {
@@ -18,7 +18,7 @@ def bank_figures(bank: Bank) -> dict[str, Any]:
         "by_kind": _sorted(kinds),
         "by_module": _sorted(Counter(module_of(name) for name in items)),
         "by_source": _by_source(bank),
-        "by_pool": _sorted(Counter(entry.record.pool for entry in items.values())),
+        "by_pool": _sorted(Counter(entry.record.use for entry in items.values())),
         "numeric_templates": kinds["numeric"],
         "procedures": len(bank.procedures),
         "faults": len(bank.faults),
@@ -40,7 +40,7 @@ def _by_source(bank: Bank) -> dict[str, int]:
 
 
 def _standing(bank: Bank, entry: Entry[Any]) -> str:
-    """Give the weakest standing among an item's tags, so that none is counted upward."""
+    """Return the weakest standing among an item's tags, so that none is counted upward."""
     tags = entry.record.source
     if any(is_from_memory(bank, tag) for tag in tags):
         return "from_memory"

@@ -53,7 +53,7 @@ class Stated:
 
     @property
     def start(self) -> Fraction:
-        """Give what the text is sorted by; without a start it is sorted by its end."""
+        """Return what the text is sorted by; without a start it is sorted by its end."""
         ends = [end for end in (self.low, self.high) if end is not None]
         return ends[0]
 
@@ -64,7 +64,7 @@ def _starts_before_end(one: Stated, other: Stated) -> bool:
 
 @cache
 def stated_amount(text: str) -> Stated | None:
-    """Give the one amount or range in a text, or None where it holds none or several."""
+    """Return the one amount or range in a text, or None where it holds none or several."""
     if len(text) > _MOST_SIGNS or not re.search(r"\d", text):
         return None
     plain = _SPELT.sub(lambda match: _WORDS[match[0]], text.replace("\u00a0", " "))

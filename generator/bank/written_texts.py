@@ -7,7 +7,7 @@ from generator.bank.nodes import Node, ScalarNode, scalars
 
 
 def written_nodes(bank: Bank) -> Iterator[Node]:
-    """Give the items, records, sources, terms, hazards, plans and the outline as written."""
+    """Return the items, records, sources, terms, hazards, plans and the outline as written."""
     groups = (bank.items, bank.procedures, bank.faults, bank.tables, bank.sources, bank.glossary)
     for group in (*groups, bank.hazards, bank.places, bank.blueprints):
         for entry in group.values():
@@ -17,6 +17,6 @@ def written_nodes(bank: Bank) -> Iterator[Node]:
 
 
 def written_texts(bank: Bank) -> Iterator[ScalarNode]:
-    """Give each text of the items, records, sources, terms, hazards, plans and the outline."""
+    """Return each text of the items, records, sources, terms, hazards, plans and the outline."""
     for node in written_nodes(bank):
         yield from scalars(node)

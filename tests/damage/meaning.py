@@ -1,4 +1,4 @@
-"""Damage to what a record says: units, numbers, keys, options, pairs, percents and grids."""
+"""Damage to what a record feedback: units, numbers, keys, options, pairs, percents and grids."""
 
 import re
 
@@ -69,7 +69,7 @@ def _next_option(chance: Chance, spot: Spot) -> int:
 
 
 def option_doubled(chance: Chance) -> Damage:
-    """Give an option the words of the one before it."""
+    """Return an option the words of the one before it."""
     found = _options(chance, r" {4}- text: ")
     spot = chance.pick([s for s in found if _before(chance, s)])
     return chance.line(spot, _before(chance, spot))

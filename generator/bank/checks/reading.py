@@ -65,8 +65,8 @@ RULES = (
         "warning",
         "A disk that was full or a copy that was broken off ends in the middle of a line. A whole "
         "file ends with a line end, so that the two can be told apart.",
-        "says: It hardens befo",
-        "says: It hardens before it is spread.",
+        "feedback: It hardens befo",
+        "feedback: It hardens before it is spread.",
     ),
     Rule(
         "file-unread",

@@ -19,13 +19,13 @@ Judge = Callable[[Entry[Any]], Iterator[Problem]]
 
 
 def waived_at(entry: Entry[Any], rule: str) -> int | None:
-    """Give the place of an item's waiver of a rule, or None where it has none."""
+    """Return the place of an item's waiver of a rule, or None where it has none."""
     rules = [waiver.rule for waiver in entry.record.waived]
     return rules.index(rule) if rule in rules else None
 
 
 def in_vain(entry: Entry[Any], place: int) -> Problem:
-    """Give the warning for a waiver of something that is not so."""
+    """Return the warning for a waiver of something that is not so."""
     rule = entry.record.waived[place].rule
     message = f"nothing here breaks '{rule}', so there is nothing to waive"
     hint = "take the waiver out"
@@ -33,7 +33,7 @@ def in_vain(entry: Entry[Any], place: int) -> Problem:
 
 
 def unwaived(bank: Bank, rule: str, judge: Judge) -> Iterator[Problem]:
-    """Give what a judge finds in items that do not waive it, and waivers without a use."""
+    """Return what a judge finds in items that do not waive it, and waivers without a use."""
     for entry in bank.items.values():
         place = waived_at(entry, rule)
         if place is None:

@@ -9,7 +9,7 @@ ITEM = """\
 stem: How thick is {wet}?
 given: {wet: {unit: um, values: [50, 60]}}
 answer: {formula: wet * 2, unit: um, round_to: 1}
-slips: [{formula: wet * 3, says: You took three times.}]
+slips: [{formula: wet * 3, feedback: You took three times.}]
 """
 WAIVER = "waived: [{rule: options-overlap, reason: The sheet has both.}]\n"
 

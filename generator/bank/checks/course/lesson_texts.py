@@ -15,7 +15,7 @@ from generator.diagnostics import Place, Problem
 
 
 def whole_lines(bank: Bank) -> Iterator[Problem]:
-    """Give lines of lessons that are too long, stand twice, or hold half a quotation."""
+    """Return lines of lessons that are too long, stand twice, or hold half a quotation."""
     for lesson in bank.lessons:
         yield from odd_signs(lesson.text, lesson.path)
         before = ""

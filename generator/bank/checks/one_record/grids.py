@@ -7,9 +7,8 @@ from typing import cast
 
 from generator.bank.bank import Bank, Entry
 from generator.bank.checks.rule import Rule
+from generator.bank.models import NumericItem, decimal
 from generator.bank.nodes import ScalarNode, walk
-from generator.bank.records import NumericItem
-from generator.bank.records.fields import decimal
 from generator.diagnostics import Problem
 
 # a range of one job spans four times its start at most; ten is another job or a lost point
@@ -20,7 +19,7 @@ _RANGE = re.compile(r"(\S+) to (\S+) step (\S+)\Z")
 
 
 def grid_values(bank: Bank) -> Iterator[Problem]:
-    """Give grids with a value that stands off from the others or out of order."""
+    """Return grids with a value that stands off from the others or out of order."""
     for entry in bank.items.values():
         if isinstance(entry.record, NumericItem):
             for name, given in entry.record.given.items():
@@ -57,7 +56,7 @@ def _said(entry: Entry[NumericItem], path: tuple[str, str, str], place: int) -> 
 
 
 def _far_off(values: Sequence[Fraction]) -> int | None:
-    """Give the place of the first or last value where it alone is of another size."""
+    """Return the place of the first or last value where it alone is of another size."""
     if len(values) < 3 or values[0] <= 0:
         return None
     steps = [after / before for before, after in zip(values, values[1:], strict=False)]

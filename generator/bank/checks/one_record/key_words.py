@@ -8,7 +8,7 @@ from typing import Any
 from generator.bank.bank import Entry
 from generator.bank.checks.rule import Rule
 from generator.bank.checks.waiving import unwaived
-from generator.bank.records import ChoiceItem
+from generator.bank.models import ChoiceItem
 from generator.diagnostics import Problem
 
 RULE = "key-words-told"
@@ -29,7 +29,7 @@ _PLAIN = frozenset(_PLAIN_TEXT.split())
 
 @cache
 def content_words(text: str) -> frozenset[str]:
-    """Give the words of a text that carry its meaning, without their endings."""
+    """Return the words of a text that carry its meaning, without their endings."""
     return frozenset(_stem(word) for word in _WORD.findall(text.casefold()) if word not in _PLAIN)
 
 
@@ -41,7 +41,7 @@ def _stem(word: str) -> str:
 
 
 def told_by_itself(item: ChoiceItem) -> list[frozenset[str]]:
-    """Give for each option the words that it alone shares with the stem or the item's caution."""
+    """Return for each option the words that it alone shares with the stem or the item's caution."""
     told = content_words(item.stem) | content_words(item.caution or "")
     words = [content_words(option.text) for option in item.options]
     return [
@@ -65,7 +65,7 @@ def _echoes(entry: Entry[Any]) -> Iterator[Problem]:
 
 
 def _as_written(text: str, stems: frozenset[str]) -> list[str]:
-    """Give the words of a text that have these stems, in their order, each once."""
+    """Return the words of a text that have these stems, in their order, each once."""
     words = dict.fromkeys(_WORD.findall(text.casefold()))
     return [word for word in words if _stem(word) in stems]
 

@@ -7,7 +7,7 @@ from typing import Any
 from generator.bank.bank import Entry
 from generator.bank.checks.rule import Rule
 from generator.bank.checks.waiving import unwaived
-from generator.bank.records import ChoiceItem, MultipleResponseItem
+from generator.bank.models import ChoiceItem, MultipleResponseItem
 from generator.bank.stated_amounts import Stated, stated_amount
 from generator.diagnostics import Problem
 

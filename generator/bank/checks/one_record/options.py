@@ -23,7 +23,7 @@ def _with_options(bank: Bank) -> Iterator[Entry[Any]]:
 
 
 def key_count(bank: Bank) -> Iterator[Problem]:
-    """Give items with too few or too many right options."""
+    """Return items with too few or too many right options."""
     for entry in _with_options(bank):
         right = sum(option.right for option in entry.record.options)
         if entry.record.kind == "choice" and right != 1:
@@ -36,7 +36,7 @@ def key_count(bank: Bank) -> Iterator[Problem]:
 
 
 def options_same_text(bank: Bank) -> Iterator[Problem]:
-    """Give options that say the same."""
+    """Return options that say the same."""
     for entry in _with_options(bank):
         seen: dict[str, int] = {}
         for place, option in enumerate(entry.record.options):
@@ -48,7 +48,7 @@ def options_same_text(bank: Bank) -> Iterator[Problem]:
 
 
 def combined_option(bank: Bank) -> Iterator[Problem]:
-    """Give options that lean on the other options."""
+    """Return options that lean on the other options."""
     for entry in _with_options(bank):
         for place, option in enumerate(entry.record.options):
             if _COMBINED.search(normal(option.text)):
@@ -58,17 +58,17 @@ def combined_option(bank: Bank) -> Iterator[Problem]:
 
 
 def feedback_repeats_option(bank: Bank) -> Iterator[Problem]:
-    """Give feedback that says no more than the option."""
+    """Return feedback that says no more than the option."""
     for entry in _with_options(bank):
         for place, option in enumerate(entry.record.options):
-            if normal(option.says) == normal(option.text):
+            if normal(option.feedback) == normal(option.text):
                 message = "the feedback only repeats the option; say why"
-                path = ("options", place, "says")
+                path = ("options", place, "feedback")
                 yield entry.problem("error", "feedback-repeats-option", message, *path)
 
 
 def longest_option_is_key(bank: Bank) -> Iterator[Problem]:
-    """Give choices whose key stands out by its length."""
+    """Return choices whose key stands out by its length."""
     for entry in _with_options(bank):
         if entry.record.kind != "choice":
             continue
@@ -87,7 +87,7 @@ def _stands_out(key: str, others: list[str]) -> bool:
 
 
 def hidden_negation(bank: Bank) -> Iterator[Problem]:
-    """Give stems with a negation that a reader in a hurry will miss."""
+    """Return stems with a negation that a reader in a hurry will miss."""
     for entry in bank.items.values():
         asked = entry.record.stem.rsplit(". ", 1)[-1]
         found = _NEGATIVE.search(asked)
@@ -98,7 +98,7 @@ def hidden_negation(bank: Bank) -> Iterator[Problem]:
 
 
 def absolute_only_in_wrong(bank: Bank) -> Iterator[Problem]:
-    """Give choices where words such as 'always' mark the wrong options."""
+    """Return choices where words such as 'always' mark the wrong options."""
     for entry in _with_options(bank):
         right = [o for o in entry.record.options if o.right]
         wrong = [o for o in entry.record.options if not o.right]
@@ -109,7 +109,7 @@ def absolute_only_in_wrong(bank: Bank) -> Iterator[Problem]:
 
 
 def too_much_reading(bank: Bank) -> Iterator[Problem]:
-    """Give stems over 60 words and options over 16."""
+    """Return stems over 60 words and options over 16."""
     for entry in bank.items.values():
         words = len(entry.record.stem.split())
         if words > 60:
@@ -153,8 +153,8 @@ RULES = (
         "feedback-repeats-option",
         "error",
         "Feedback is where the learning happens: it says why an option is right or wrong.",
-        "- text: Sand first\n  says: Sand first.",
-        "- text: Sand first\n  says: Sanding drives wax into the scratches.",
+        "- text: Sand first\n  feedback: Sand first.",
+        "- text: Sand first\n  feedback: Sanding drives wax into the scratches.",
         feedback_repeats_option,
     ),
     Rule(

@@ -5,7 +5,7 @@ from fractions import Fraction
 
 from generator.bank.bank import Bank, Entry
 from generator.bank.checks.rule import Rule
-from generator.bank.records import Table
+from generator.bank.models import Table
 from generator.diagnostics import Problem
 from generator.quantities import UNITS, read_number
 
@@ -14,7 +14,7 @@ FEWEST_ROWS = 5
 
 
 def row_out_of_line(bank: Bank) -> Iterator[Problem]:
-    """Give the one cell that breaks a column which rises or falls in every other row."""
+    """Return the one cell that breaks a column which rises or falls in every other row."""
     for entry in bank.tables.values():
         for at, column in enumerate(entry.record.columns):
             if column.unit in UNITS and not entry.record.rows_from:
@@ -40,7 +40,7 @@ def _one_way(numbers: Sequence[Fraction]) -> bool:
 
 
 def _stands_off(numbers: Sequence[Fraction], place: int) -> Fraction:
-    """Give how far a number lies from the nearer one of its neighbors."""
+    """Return how far a number lies from the nearer one of its neighbors."""
     beside = [*numbers[max(place - 1, 0) : place], *numbers[place + 1 : place + 2]]
     return min(abs(numbers[place] - number) for number in beside)
 

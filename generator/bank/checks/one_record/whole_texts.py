@@ -11,7 +11,7 @@ from generator.diagnostics import Place, Problem
 
 # fields that hold sentences; the others hold names, numbers or the words of a list
 _SENTENCES = frozenset(
-    ("stem", "says", "reason", "caution", "cautions", "model", "meaning", "hurts", "first_aid")
+    ("stem", "feedback", "reason", "caution", "cautions", "model", "meaning", "hurts", "first_aid")
 )
 _SENTENCES |= {"holds", "never", "harmless"}
 _ENDS = (".", "?", "!", ":", ".)", "?)", '."', '?"')
@@ -20,7 +20,7 @@ _TWICE = re.compile(r"\b((?:[^\W_]+[,']? ){3,}?[^\W_]+)\W+\1\b")
 
 
 def sentence_cut(bank: Bank) -> Iterator[Problem]:
-    """Give sentences that do not begin with a capital or have no end."""
+    """Return sentences that do not begin with a capital or have no end."""
     for name, text in _sentences(bank):
         said = text.text.strip()
         if not said.endswith(_ENDS):
@@ -55,21 +55,21 @@ def _named(name: str, node: Node) -> Iterator[tuple[str, ScalarNode]]:
 
 
 def lone_quote(bank: Bank) -> Iterator[Problem]:
-    """Give texts in which a quotation opens or closes alone."""
+    """Return texts in which a quotation opens or closes alone."""
     for text in written_texts(bank):
         if text.text.count('"') % 2:
             yield lone_quote_problem(_at(text, text.text.rindex('"')))
 
 
 def lone_quote_problem(place: Place) -> Problem:
-    """Give the warning for a quotation mark without its partner."""
+    """Return the warning for a quotation mark without its partner."""
     message = "this quotation mark has no partner"
     hint = "put the other one in, or take this one out; inches are written 'in'"
     return Problem(place, "warning", "lone-quote", message, hint)
 
 
 def said_twice(bank: Bank) -> Iterator[Problem]:
-    """Give texts in which four words or more stand twice in a row, and lists with twins."""
+    """Return texts in which four words or more stand twice in a row, and lists with twins."""
     for text in written_texts(bank):
         words = text.text.split()
         may = len(words) - len(set(words)) >= _FEWEST_TWICE - 1
@@ -80,7 +80,7 @@ def said_twice(bank: Bank) -> Iterator[Problem]:
 
 
 def said_twice_problem(place: Place, words: str) -> Problem:
-    """Give the warning for words that stand twice."""
+    """Return the warning for words that stand twice."""
     message = f"'{words}' stands here twice in a row"
     return Problem(place, "warning", "said-twice", message, "take one of the two out")
 
@@ -99,7 +99,7 @@ def _twins(node: Node) -> Iterator[Problem]:
 
 
 def _plain_words(node: Node) -> tuple[str, ...]:
-    """Give the text of a list's entry, or the cells of a row; nothing where it is more."""
+    """Return the text of a list's entry, or the cells of a row; None where it is more."""
     if isinstance(node, ScalarNode):
         return (node.text,)
     cells = node.items if isinstance(node, ListNode) else ()
@@ -116,8 +116,8 @@ RULES = (
         "warning",
         "A sentence that starts or stops in the middle has lost a line, and the part that is left "
         "may say the opposite.",
-        "says: Thinner takes up room in the wet film and",
-        "says: Thinner takes up room in the wet film and then leaves.",
+        "feedback: Thinner takes up room in the wet film and",
+        "feedback: Thinner takes up room in the wet film and then leaves.",
         sentence_cut,
     ),
     Rule(

@@ -14,7 +14,7 @@ from generator.bank.alike import normal
 from generator.bank.bank import Bank, Entry
 from generator.bank.checks.rule import Rule
 from generator.bank.checks.waiving import in_vain, waived_at
-from generator.bank.records import ChoiceItem
+from generator.bank.models import ChoiceItem
 from generator.diagnostics import Problem
 
 BEGINS_UNLIKE, LONGEST = "key-begins-unlike", "key-longest"
@@ -44,7 +44,7 @@ class Count:
 
 
 def begins_unlike(item: ChoiceItem) -> int | None:
-    """Give the option that begins with another word where all the rest begin alike."""
+    """Return the option that begins with another word where all the rest begin alike."""
     words = [_first_word(option.text) for option in item.options]
     alone = [place for place, word in enumerate(words) if words.count(word) == 1]
     return alone[0] if len(words) > 2 and len(alone) == 1 and len(Counter(words)) == 2 else None
@@ -56,7 +56,7 @@ def _first_word(text: str) -> str:
 
 
 def longest(item: ChoiceItem) -> int | None:
-    """Give the option with the most characters where one has more than all others."""
+    """Return the option with the most characters where one has more than all others."""
     sizes = [len(option.text) for option in item.options]
     return sizes.index(max(sizes)) if sizes.count(max(sizes)) == 1 else None
 

@@ -11,7 +11,7 @@ _PLAIN = re.compile(r"[a-z][a-z0-9_]*\Z", re.ASCII)
 
 
 def record_name(bank: Bank) -> Iterator[Problem]:
-    """Give records whose name holds a capital, a space, or a letter of another alphabet."""
+    """Return records whose name holds a capital, a space, or a letter of another alphabet."""
     groups = (bank.items, bank.sources, bank.glossary, bank.hazards, bank.places)
     for group in (*groups, bank.procedures, bank.faults, bank.tables, bank.blueprints):
         for name, entry in group.items():

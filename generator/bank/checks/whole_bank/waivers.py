@@ -9,7 +9,7 @@ from generator.diagnostics import Problem, did_you_mean
 
 
 def waived_rules(bank: Bank) -> Iterator[Problem]:
-    """Give waivers of rules that hold everywhere, and of one rule twice."""
+    """Return waivers of rules that hold everywhere, and of one rule twice."""
     for entry in bank.items.values():
         rules = [waiver.rule for waiver in entry.record.waived]
         for place, rule in enumerate(rules):

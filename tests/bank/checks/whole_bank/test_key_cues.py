@@ -3,18 +3,19 @@
 import pytest
 
 from generator.bank.checks.whole_bank.key_cues import FEWEST, Count, begins_unlike, longest
-from generator.bank.records import ChoiceItem
+from generator.bank.models import ChoiceItem
 
 
 def choice(*texts: str) -> ChoiceItem:
     options = [
-        {"text": text, "says": "So.", "right": str(not n).lower()} for n, text in enumerate(texts)
+        {"text": text, "feedback": "So.", "right": str(not n).lower()}
+        for n, text in enumerate(texts)
     ]
     return ChoiceItem.model_validate(
         {
             "kind": "choice",
             "level": "recall",
-            "pool": "study",
+            "use": "study",
             "source": "common_practice",
             "stem": "Why?",
             "options": options,
