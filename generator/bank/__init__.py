@@ -5,7 +5,6 @@ places), records (the classes), record_version, typing (nodes to records), bank,
 checks, schemas, figures. PyYAML stays in yaml_source.
 """
 
-from generator.bank.alike import normal
 from generator.bank.bank import Bank, Entry, module_of, objective_of
 from generator.bank.counts import bank_figures
 from generator.bank.guarding import StepHazards, hazards_met, step_hazards, unguarded_where
@@ -25,6 +24,7 @@ from generator.bank.precedence import (
 )
 from generator.bank.record_version import record_version
 from generator.bank.schemas import record_schemas
+from generator.bank.seen_text import normal
 from generator.bank.table_rows import table_rows
 from generator.bank.written_texts import written_texts
 from generator.bank.yaml_source import read_yaml

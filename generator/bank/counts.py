@@ -5,8 +5,7 @@ from collections.abc import Iterable
 from typing import Any
 
 from generator.bank.bank import Bank, Entry, module_of, objective_of
-from generator.bank.checks.course import shown_figures
-from generator.bank.checks.whole_bank import is_from_memory
+from generator.bank.checks import is_from_memory, shown_figures
 
 
 def bank_figures(bank: Bank) -> dict[str, Any]:

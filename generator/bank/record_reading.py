@@ -91,16 +91,12 @@ def _problem(kind: type[Record], node: Node, path: Path, error: ErrorDetails) ->
     return Problem(place_of(node, *path), "error", _rule(what), _sentence(what, error, name))
 
 
-<<<<<<< 9abfed3cfec2f073383eecd29d8e4d82d63ac385
 def _renamed(name: str, names: list[str]) -> str | None:
     new = next((new for new in RENAMED.get(name, ()) if new in names), None)
     return f"it is called '{new}' now" if new else None
 
 
-def _missing(node: Node, path: Path, name: str) -> Problem:
-=======
 def _missing(kind: type[Record], node: Node, path: Path, name: str) -> Problem:
->>>>>>> 4d1c8452ee548349d5f5f2d779ab0748c5d1e93e
     parent = list(walk(node, path[:-1]))[-1]
     names = _names_at(kind, path[:-1])
     before = _written_before(parent, names, name)

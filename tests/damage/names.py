@@ -9,7 +9,7 @@ from tests.damage.papers import Spot, spots
 _KEY = re.compile(r"\s*(?:- )?[{]?([a-z_]{3,}):")
 _REFERENCE = re.compile(
     r"(?:objective|hazard|first|then|fault|place|module|question|see|term|source|meets|guards"
-    r"|ends|wears|apart_from|twin_of|must_include): \[?([a-z0-9_/]{4,})|\]\([a-z]+:([a-z0-9_]+)\)"
+    r"|ends|wears|not_with|twin_of|must_include): \[?([a-z0-9_/]{4,})|\]\([a-z]+:([a-z0-9_]+)\)"
 )
 _SOURCE = re.compile(r"source: (?:\n +- )?([a-z0-9_]{4,})")
 _LINK = re.compile(r"\[[^\]]+\]\((?:source|term|lesson):[^)\s]+\)")

@@ -21,8 +21,7 @@ from generator.command_line import whole_project as whole
 from generator.command_line.project import Project
 from generator.diagnostics import Problem, has_errors
 from generator.printing.settable import unsettable
-from generator.questions import askables
-from generator.questions.pool import Askable
+from generator.questions import Askable, askables
 
 
 class Reused:

@@ -1,4 +1,4 @@
-"""The table counts what it feedback: shares leave out the harmless and what only a painter can tell."""
+"""The table counts what it says: shares leave out the harmless and what only a painter can tell."""
 
 from fractions import Fraction
 

@@ -9,7 +9,7 @@ from pathlib import Path
 import pytest
 
 from generator.bank import load_bank
-from generator.bank.alike import normal
+from generator.bank.seen_text import normal
 from generator.bank.checks.numbers import numeric_entries
 from generator.bank.numeric_solution import Refusal, Solution, all_sets, corners, set_count, solve
 from generator.quantities import Quantity

@@ -7,14 +7,16 @@ file in one of the rooms here: `one_record`, `whole_bank` or `course`.
 from collections.abc import Mapping
 
 from generator.bank.bank import Bank
-from generator.bank.checks import course, numbers, one_record, reading, whole_bank
-from generator.bank.checks.honesty import is_from_memory
-from generator.bank.checks.lessons import shown_figures
-from generator.bank.checks.options import normal
+from generator.bank.checks import numbers, reading
+from generator.bank.checks.course import FILES as OF_THE_COURSE
+from generator.bank.checks.course import shown_figures
+from generator.bank.checks.one_record import FILES as OF_ONE_RECORD
 from generator.bank.checks.rule import Rule
+from generator.bank.checks.whole_bank import FILES as OF_THE_WHOLE_BANK
+from generator.bank.checks.whole_bank import is_from_memory
 from generator.diagnostics import Problem, sorted_problems
 
-_FILES = (reading, *one_record.FILES, numbers, *whole_bank.FILES, *course.FILES)
+_FILES = (reading, *OF_ONE_RECORD, numbers, *OF_THE_WHOLE_BANK, *OF_THE_COURSE)
 RULES: Mapping[str, Rule] = {rule.name: rule for file in _FILES for rule in file.RULES}
 
 
@@ -24,4 +26,4 @@ def check_bank(bank: Bank) -> tuple[Problem, ...]:
     return sorted_problems(problem for look in looks for problem in look(bank))
 
 
-__all__ = ["RULES", "Rule", "check_bank", "is_from_memory", "normal", "shown_figures"]
+__all__ = ["RULES", "Rule", "check_bank", "is_from_memory", "shown_figures"]

@@ -5,10 +5,10 @@ from itertools import combinations
 from typing import Any
 
 from generator.bank.bank import Entry
+from generator.bank.checks.one_record.stated_amounts import Stated, stated_amount
 from generator.bank.checks.rule import Rule
 from generator.bank.checks.waiving import unwaived
 from generator.bank.models import ChoiceItem, MultipleResponseItem
-from generator.bank.stated_amounts import Stated, stated_amount
 from generator.diagnostics import Problem
 
 SAME, OVERLAP, ORDER = "options-same-amount", "options-overlap", "options-out-of-order"

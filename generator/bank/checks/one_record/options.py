@@ -7,9 +7,9 @@ import re
 from collections.abc import Iterator
 from typing import Any
 
-from generator.bank.alike import normal
 from generator.bank.bank import Bank, Entry
 from generator.bank.checks.rule import Rule
+from generator.bank.seen_text import normal
 from generator.diagnostics import Problem
 
 _COMBINED = re.compile(r"\b(all|both|none) of (the )?(above|these|them)\b|\bboth [a-d] and [a-d]\b")

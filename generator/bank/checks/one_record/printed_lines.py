@@ -3,10 +3,10 @@
 from collections.abc import Iterator, Sequence
 from typing import Any
 
-from generator.bank.alike import normal
 from generator.bank.bank import Bank, Entry
 from generator.bank.checks.rule import Rule
 from generator.bank.models import MatchItem
+from generator.bank.seen_text import normal
 from generator.bank.written_texts import written_texts
 from generator.diagnostics import Place, Problem
 

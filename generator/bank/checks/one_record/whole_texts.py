@@ -13,7 +13,7 @@ from generator.diagnostics import Place, Problem
 _SENTENCES = frozenset(
     ("stem", "feedback", "reason", "caution", "cautions", "model", "meaning", "hurts", "first_aid")
 )
-_SENTENCES |= {"holds", "never", "harmless"}
+_SENTENCES |= {"throughout", "never", "harmless"}
 _ENDS = (".", "?", "!", ":", ".)", "?)", '."', '?"')
 _FEWEST_TWICE = 4
 _TWICE = re.compile(r"\b((?:[^\W_]+[,']? ){3,}?[^\W_]+)\W+\1\b")

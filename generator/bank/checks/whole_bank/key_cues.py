@@ -10,11 +10,11 @@ from dataclasses import dataclass
 from math import sqrt
 from typing import cast
 
-from generator.bank.alike import normal
 from generator.bank.bank import Bank, Entry
 from generator.bank.checks.rule import Rule
 from generator.bank.checks.waiving import in_vain, waived_at
 from generator.bank.models import ChoiceItem
+from generator.bank.seen_text import normal
 from generator.diagnostics import Problem
 
 BEGINS_UNLIKE, LONGEST = "key-begins-unlike", "key-longest"

@@ -6,7 +6,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from generator.bank.stated_amounts import Stated, stated_amount
+from generator.bank.checks.one_record.stated_amounts import Stated, stated_amount
 from generator.quantities import UNITS
 
 

@@ -1,8 +1,8 @@
-"""Signs that nobody sees in an editor, and that change what is read, printed or compared."""
+"""What a reader sees of a text: signs that nobody sees, and texts that read alike."""
 
 import re
 from collections.abc import Iterator
-from unicodedata import name
+from unicodedata import category, name, normalize
 
 from generator.diagnostics import Place, Problem
 
@@ -31,3 +31,9 @@ def odd_signs(text: str, path: str) -> Iterator[Problem]:
 def _said(sign: str) -> str:
     words = _NAMES.get(sign) or name(sign, "no character").lower()
     return f"a sign stands here that nobody sees: U+{ord(sign):04X}, {words}"
+
+
+def normal(text: str) -> str:
+    """Return a text without the differences that do not matter to a reader."""
+    seen = "".join(sign for sign in normalize("NFKC", text) if category(sign) != "Cf")
+    return " ".join(seen.casefold().split()).rstrip(".,;:!? ")
