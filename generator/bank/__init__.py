@@ -24,7 +24,6 @@ from generator.bank.precedence import (
 )
 from generator.bank.record_version import record_version
 from generator.bank.schemas import record_schemas
-from generator.bank.seen_text import normal
 from generator.bank.table_rows import table_rows
 from generator.bank.written_texts import written_texts
 from generator.bank.yaml_source import read_yaml
@@ -52,7 +51,6 @@ __all__ = [
     "key_place",
     "load_bank",
     "module_of",
-    "normal",
     "objective_of",
     "place_of",
     "prepare",

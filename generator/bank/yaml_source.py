@@ -7,8 +7,7 @@ from typing import Any
 import yaml
 
 from generator.bank.nodes import BrokenNode, ListNode, MappingNode, Node, ScalarNode
-from generator.bank.seen_text import odd_signs
-from generator.diagnostics import Place, Problem
+from generator.diagnostics import Place, Problem, odd_signs
 
 _LOADER = getattr(yaml, "CLoader", yaml.Loader)
 MOST_LEVELS = 30

@@ -9,9 +9,9 @@ from pathlib import Path
 import pytest
 
 from generator.bank import load_bank
-from generator.bank.seen_text import normal
 from generator.bank.checks.numbers import numeric_entries
 from generator.bank.numeric_solution import Refusal, Solution, all_sets, corners, set_count, solve
+from generator.diagnostics import normal
 from generator.quantities import Quantity
 from generator.questions import as_plain, askables
 from generator.questions.drawing.numeric import draw_solution, numeric_key, prepared

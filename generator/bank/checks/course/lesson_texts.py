@@ -10,8 +10,7 @@ from generator.bank.checks.one_record import (
     said_twice_problem,
 )
 from generator.bank.checks.rule import Rule
-from generator.bank.seen_text import odd_signs
-from generator.diagnostics import Place, Problem
+from generator.diagnostics import Place, Problem, odd_signs
 
 
 def whole_lines(bank: Bank) -> Iterator[Problem]:

@@ -9,8 +9,7 @@ from typing import Any
 
 from generator.bank.bank import Bank, Entry
 from generator.bank.checks.rule import Rule
-from generator.bank.seen_text import normal
-from generator.diagnostics import Problem
+from generator.diagnostics import Problem, normal
 
 _COMBINED = re.compile(r"\b(all|both|none) of (the )?(above|these|them)\b|\bboth [a-d] and [a-d]\b")
 _NEGATIVE = re.compile(r"\b(not|except|(?<!at )least|never|incorrect|false)\b")

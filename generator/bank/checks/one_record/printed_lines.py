@@ -6,9 +6,8 @@ from typing import Any
 from generator.bank.bank import Bank, Entry
 from generator.bank.checks.rule import Rule
 from generator.bank.models import MatchItem
-from generator.bank.seen_text import normal
 from generator.bank.written_texts import written_texts
-from generator.diagnostics import Place, Problem
+from generator.diagnostics import Place, Problem, normal
 
 MOST_SIGNS = 2000
 

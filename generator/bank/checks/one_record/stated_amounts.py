@@ -6,7 +6,7 @@ from fractions import Fraction
 from functools import cache
 from math import gcd
 
-from generator.bank.seen_text import normal
+from generator.diagnostics import normal
 from generator.quantities import BARE, UNITS, Unit, read_number
 
 _SYMBOLS = sorted({unit.symbol for unit in UNITS.values() if unit.symbol}, key=len, reverse=True)

@@ -14,8 +14,7 @@ from generator.bank.bank import Bank, Entry
 from generator.bank.checks.rule import Rule
 from generator.bank.checks.waiving import in_vain, waived_at
 from generator.bank.models import ChoiceItem
-from generator.bank.seen_text import normal
-from generator.diagnostics import Problem
+from generator.diagnostics import Problem, normal
 
 BEGINS_UNLIKE, LONGEST = "key-begins-unlike", "key-longest"
 # one-sided, one in a hundred

@@ -4,7 +4,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from generator.bank.seen_text import odd_signs
+from generator.diagnostics import odd_signs
 
 PLAIN = st.text(st.characters(categories=("L", "N", "P", "S", "Zs"), max_codepoint=0xDFFF))
 

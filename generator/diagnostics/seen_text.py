@@ -4,7 +4,8 @@ import re
 from collections.abc import Iterator
 from unicodedata import category, name, normalize
 
-from generator.diagnostics import Place, Problem
+from generator.diagnostics.place import Place
+from generator.diagnostics.problem import Problem
 
 # control signs, soft hyphens, marks without width or direction, line ends of other kinds, what is
 # no character; a tab has a rule of its own in records and does no harm in a lesson
