@@ -5,10 +5,10 @@ from collections.abc import Callable
 from pathlib import Path
 
 import pytest
+from generator.command_line.verdict_cache import cache_folder
 
 from generator.bank.checks import numbers
 from generator.command_line import fingerprint
-from generator.command_line.verdict_cache import cache_folder
 from tests.bank.small_bank import small_project
 from tests.command_line.running import run
 

@@ -38,17 +38,33 @@ def lesson_names(bank: Bank) -> Iterator[Problem]:
     """Return blocks and links of lessons that name nothing."""
     known = _known_names(bank)
     for lesson in bank.lessons:
-        inside = False
+        # the line on which the block that is open began, or nought
+        inside = 0
         for number, line in enumerate(lesson.text.splitlines(), start=1):
             if line.startswith("```"):
-                if not inside:
+                if inside and line.strip() != "```":
+                    yield _not_closed(lesson, inside)
+                if not inside or line.strip() != "```":
                     yield from _block_problems(bank, lesson, number, line, known)
-                inside = not inside and line.strip() != "```"
+                    inside = number
+                else:
+                    inside = 0
                 continue
             for match in _LINK.finditer(line):
                 column = match.start(2) + 1
                 if not bank.was_unread(_GROUPS.get(match[1], ""), match[2]):
                     yield from _unknown(lesson, number, column, match[1], match[2], known[match[1]])
+        if inside:
+            yield _not_closed(lesson, inside)
+
+
+def _not_closed(lesson: Lesson, start: int) -> Problem:
+    """Return the error for a block without an end, at the last line before the first gap in it."""
+    lines = lesson.text.splitlines()
+    gap = next((n for n, line in enumerate(lines[start:], start) if not line.strip()), len(lines))
+    message = f"the block that begins on line {start} has no end"
+    place = Place(lesson.path, gap, 1)
+    return Problem(place, "error", "lesson-block", message, "close it with a line of ``` alone")
 
 
 def _known_names(bank: Bank) -> Mapping[str, Collection[str]]:

@@ -3,11 +3,10 @@
 from collections.abc import Iterator, Sequence
 
 from generator.bank.bank import Bank, Entry
-from generator.bank.checks.options import normal
 from generator.bank.checks.rule import Rule
 from generator.bank.models import Table
 from generator.bank.table_rows import table_rows
-from generator.diagnostics import Problem, did_you_mean
+from generator.diagnostics import Problem, did_you_mean, normal
 from generator.quantities import UNITS, read_number
 
 

@@ -5,13 +5,11 @@ The cues follow published item-writing guidelines (Haladyna, Downing and Rodrigu
 
 import re
 from collections.abc import Iterator
-from functools import lru_cache
 from typing import Any
-from unicodedata import category, normalize
 
 from generator.bank.bank import Bank, Entry
 from generator.bank.checks.rule import Rule
-from generator.diagnostics import Problem
+from generator.diagnostics import Problem, normal
 
 _COMBINED = re.compile(r"\b(all|both|none) of (the )?(above|these|them)\b|\bboth [a-d] and [a-d]\b")
 _NEGATIVE = re.compile(r"\b(not|except|(?<!at )least|never|incorrect|false)\b")
@@ -21,15 +19,6 @@ _ABSOLUTE = re.compile(r"\b(always|never|all|only|every|completely|must|any)\b")
 def _with_options(bank: Bank) -> Iterator[Entry[Any]]:
     kinds = ("choice", "multiple_response")
     return (e for e in bank.items.values() if getattr(e.record, "kind", "") in kinds)
-
-
-@lru_cache(maxsize=8192)
-def normal(text: str) -> str:
-    """Return a text without the differences that do not matter to a reader."""
-    seen = normalize("NFKC", text)
-    if not seen.isascii():
-        seen = "".join(letter for letter in seen if category(letter) != "Cf")
-    return " ".join(seen.casefold().split()).rstrip(".,;:!? ")
 
 
 def key_count(bank: Bank) -> Iterator[Problem]:

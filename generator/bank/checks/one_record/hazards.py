@@ -4,7 +4,7 @@ from collections.abc import Iterator, Mapping
 from typing import Any
 
 from generator.bank.bank import Bank, Entry
-from generator.bank.checks.ordering import ordered_entries
+from generator.bank.checks.one_record.ordering import ordered_entries
 from generator.bank.checks.rule import Rule
 from generator.bank.guarding import StepHazards, Unguarded, step_hazards, unguarded
 from generator.bank.precedence import has_cycle, without

@@ -4,11 +4,10 @@ from collections.abc import Iterator, Sequence
 from typing import Any
 
 from generator.bank.bank import Bank, Entry
-from generator.bank.checks.options import normal
 from generator.bank.checks.rule import Rule
 from generator.bank.models import MatchItem
 from generator.bank.written_texts import written_texts
-from generator.diagnostics import Problem
+from generator.diagnostics import Place, Problem, normal
 
 MOST_CHARACTERS = 2000
 
@@ -70,10 +69,13 @@ def long_text(bank: Bank) -> Iterator[Problem]:
     """Return texts of records that no page and no paper was laid out for."""
     for text in written_texts(bank):
         if len(text.text) > MOST_CHARACTERS:
-            message = (
-                f"this text has {len(text.text):,} characters; {MOST_CHARACTERS:,} is the most"
-            )
-            yield Problem(text.place, "error", "long-text", message, "split it, or shorten it")
+            yield long_problem(text.place, len(text.text))
+
+
+def long_problem(place: Place, characters: int) -> Problem:
+    """Return the error for a text of so many characters."""
+    message = f"this text has {characters:,} characters; {MOST_CHARACTERS:,} is the most"
+    return Problem(place, "error", "long-text", message, "split it, or shorten it")
 
 
 RULES = (

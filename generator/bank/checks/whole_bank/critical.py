@@ -3,8 +3,8 @@
 from collections.abc import Iterator
 
 from generator.bank.bank import Bank
-from generator.bank.checks.honesty import is_from_memory
 from generator.bank.checks.rule import Rule
+from generator.bank.checks.whole_bank.honesty import is_from_memory
 from generator.bank.precedence import transitive_closure
 from generator.diagnostics import Problem
 
