@@ -1,63 +1,17 @@
 """The same inputs give the same bytes, wherever and whenever the course is built."""
 
-import os
-import shutil
-import subprocess
-import sys
-from pathlib import Path
-
 import pytest
 
-ROOT = Path(__file__).parents[1]
-INPUTS = ("question_bank", "course", "site_theme", "mkdocs.yml")
-BUILDS = {
-    "bay": {"PYTHONHASHSEED": "1", "TZ": "UTC", "LC_ALL": "C.UTF-8"},
-    "trailer bay/second": {"PYTHONHASHSEED": "2", "TZ": "Asia/Tokyo", "LC_ALL": "C"},
-}
+from tests.real import ROOT, build_whole, contents
 
-
-def project_in(folder: Path) -> Path:
-    """Copy what the authors wrote into a folder."""
-    folder.mkdir(parents=True)
-    for name in INPUTS:
-        source = ROOT / name
-        copy = shutil.copytree if source.is_dir() else shutil.copy
-        copy(source, folder / name)
-    return folder
-
-
-def build(project: Path, surroundings: dict[str, str], *command: str) -> None:
-    """Run one command in a project, with its own clock zone, locale and hash seed."""
-    done = subprocess.run(
-        [sys.executable, "-m", "generator", *command],
-        cwd=project,
-        env={**os.environ, "PYTHONPATH": str(ROOT), **surroundings},
-        capture_output=True,
-        text=True,
-        timeout=300,
-    )
-    assert done.returncode == 0, done.stderr
-
-
-def contents(folder: Path) -> dict[str, bytes]:
-    """Read every file of a folder by its path."""
-    return {
-        path.relative_to(folder).as_posix(): path.read_bytes()
-        for path in sorted(folder.rglob("*"))
-        if path.is_file()
-    }
+# the shared build is made with another hash seed, clock zone and locale
+ELSEWHERE = {"PYTHONHASHSEED": "2", "TZ": "Asia/Tokyo", "LC_ALL": "C"}
 
 
 @pytest.fixture(scope="module")
-def built(tmp_path_factory):
+def built(real_project, tmp_path_factory):
     root = tmp_path_factory.mktemp("builds")
-    projects = []
-    for name, surroundings in BUILDS.items():
-        project = project_in(root / name)
-        build(project, surroundings, "build")
-        build(project, surroundings, "issue", "numbers_only", "--forms", "2", "--seed", "spring")
-        projects.append(project)
-    return projects
+    return real_project, build_whole(root / "trailer bay" / "second", ELSEWHERE)
 
 
 @pytest.mark.parametrize("folder", ["site", "printed"])

@@ -23,6 +23,7 @@ from generator.assembly.luck import (
 from generator.marking import Chosen, Matched, Ordered, mark_response
 from generator.questions import as_plain
 from tests.assembly.small_papers import papers, plan
+from tests.questions.small_bank import PAPERS, TWO_RIGHT, items
 
 
 @pytest.mark.parametrize(
@@ -139,14 +140,21 @@ def every_guess(plain):
     ]
 
 
+def exam(item):
+    return item.replace("pool: study", "pool: exam")
+
+
 def test_outcomes_are_those_of_marking_every_answer(tmp_path):
     # the luck of a question is counted by its shape; marking is the independent way
     bank, entry = papers(
         tmp_path,
         plan(
-            "{module: filler, kinds: [choice, multiple_response, order, match], count: 5}",
+            "{module: filler, kinds: [choice, order], count: 3}",
+            "{module: filler, kinds: [multiple_response], count: 1}",
+            "{module: filler, kinds: [match], count: 1}",
             "{module: cleaning, kinds: [order], count: 1}",
         ),
+        {"items/filler/shape.yml": items(papers=exam(PAPERS), safe=exam(TWO_RIGHT))},
     )
     seen = set()
     for seed in range(12):
@@ -156,7 +164,7 @@ def test_outcomes_are_those_of_marking_every_answer(tmp_path):
             marked = Counter(mark_response(plain, guess).share for guess in every_guess(plain))
             assert shares_of(outcomes_of(one)) == shares_of(marked), plain["id"]
             seen.add(plain["kind"])
-    assert {"choice", "order"} <= seen
+    assert seen == {"choice", "multiple_response", "order", "match"}
 
 
 @given(st.integers(1, 5), st.integers(0, 3))

@@ -22,7 +22,7 @@ from generator.records.marked import KeptMark, Marked
 from generator.records.observations import ObservedStep, observe
 from generator.records.painter_topics import SOURCE, TOPICS
 from generator.records.sittings import keep_sittings, sittings_of
-from tests.records.real_bank import real_bank
+from tests.real import real_bank
 from tests.records.small_records import (
     ALL_DONE,
     ANN,

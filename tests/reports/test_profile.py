@@ -31,7 +31,7 @@ from generator.reports.pooled_analysis import analyse_pool
 from generator.reports.pooled_answers import pooled
 from generator.reports.tasks import THRESHOLD, tasks_of
 from tests.marking import issued as hand_written
-from tests.records.real_bank import real_bank
+from tests.real import real_bank
 from tests.reports.sat import (
     AT,
     BLANK,

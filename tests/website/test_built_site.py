@@ -1,4 +1,4 @@
-"""The real course as it is written out: repeatable, complete, light, and without any exam item."""
+"""The real course as it is written out: complete, light, and closed to other hosts."""
 
 import gzip
 import re
@@ -6,11 +6,8 @@ from pathlib import Path
 
 import pytest
 
-from generator.bank import load_bank
-from generator.website.engine import build_into
 from tests.website.test_pages import Reader
 
-ROOT = Path(__file__).parents[2]
 MOST_SCRIPT = 30_000
 MOST_FONT = 75_000
 MOST_OF_QUESTIONS = 60_000
@@ -18,37 +15,10 @@ MOST_OF_A_FIRST_VISIT = 150_000
 
 
 @pytest.fixture(scope="module")
-def site(tmp_path_factory: pytest.TempPathFactory) -> Path:
-    """Build the real course once."""
-    folder = tmp_path_factory.mktemp("site")
-    build_into(ROOT / "mkdocs.yml", folder)
-    return folder
-
-
-def contents(folder: Path) -> dict[str, bytes]:
-    """Give every file of a folder with its bytes."""
-    return {
-        path.relative_to(folder).as_posix(): path.read_bytes()
-        for path in sorted(folder.rglob("*"))
-        if path.is_file()
-    }
-
-
-def test_two_builds_give_the_same_bytes(site: Path, tmp_path: Path) -> None:
-    build_into(ROOT / "mkdocs.yml", tmp_path / "again")
-    assert contents(tmp_path / "again") == contents(site)
-
-
-def test_no_exam_item_reaches_any_file(site: Path) -> None:
-    bank, _ = load_bank(ROOT / "question_bank")
-    assert bank is not None
-    kept_back = [name for name, entry in bank.items.items() if entry.record.pool == "exam"]
-    kinds = (".html", ".js")
-    everything = "\n".join(p.read_text("utf-8") for p in site.rglob("*") if p.suffix in kinds)
-    assert len(kept_back) > 50
-    assert [name for name in kept_back if f'"{name}"' in everything] == []
-    stems = [bank.items[name].record.stem[:60] for name in kept_back]
-    assert [stem for stem in stems if stem in everything] == []
+def site(real_site: Path) -> Path:
+    """Give the real course as it was built."""
+    assert len(list(real_site.glob("*.html"))) > 20
+    return real_site
 
 
 def test_every_link_and_file_of_the_course_exists(site: Path) -> None:
