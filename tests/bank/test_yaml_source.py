@@ -198,6 +198,7 @@ LAYOUT = st.text(alphabet="ab:-[]{}'\"\n #&*!|>?,%@`\tµ\x07.", max_size=40)
 @given(LAYOUT)
 def test_any_text_brings_nodes_or_problems_with_places_inside_it(text: str) -> None:
     node, problems = read_yaml(text, "a.yml")
+    assert node is not None or problems
     lines = text.split("\n")
     for problem in problems:
         assert 1 <= problem.place.line <= len(lines) + 1

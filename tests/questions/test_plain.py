@@ -8,6 +8,7 @@ import pytest
 from generator.questions import as_plain, askables
 from generator.questions.plain import ANY_ORDER
 from tests.questions.small_bank import FULL, bank_of
+from tests.some import some
 
 FIELDS = {
     "id", "kind", "module", "objective", "level", "pool", "safety", "stem", "caution", "cautions",
@@ -47,7 +48,7 @@ def test_it_is_json_and_comes_back_unchanged(plain):
 
 
 def test_exact_numbers_survive_as_text(questions, plain):
-    for name, question in questions.items():
+    for name, question in some(questions.items()):
         if question.kind != "numeric":
             continue
         key = plain[name]["key"]
