@@ -25,7 +25,22 @@ else:
 
 HERE = Path(__file__).parent
 # By measured time. A long file that came last would leave every other process idle.
-LONGEST_FIRST: tuple[str, ...] = ()
+LONGEST_FIRST = (
+    "browser/test_one_file.py",
+    "test_class_keys.py",
+    "browser/test_every_page.py",
+    "browser/test_own_settings.py",
+    "test_documentation.py",
+    "assembly/test_fair_papers.py",
+    "command_line/test_build.py",
+    "test_reproducible.py",
+    "website/test_question_parts.py",
+    "questions/test_whole_bank_draws.py",
+    "test_recipes.py",
+    "test_walk_through.py",
+    "records/test_killed_writers.py",
+    "command_line/test_killed_marks.py",
+)
 
 
 def _turn(item: pytest.Item) -> int:
