@@ -139,7 +139,7 @@ def test_what_passes_is_said_as_two_ends_with_the_unit(wet):
 
 def test_both_said_ends_pass(wet, paste):
     for item in (wet, paste):
-        for values in all_sets(item):
+        for values in some(all_sets(item)):
             solution = solve(item, values, CATALOGUE)
             low, _, high = band_text(item, solution.band).split("\u00a0")[0].split()
             assert solution.band.holds(Fraction(low))
@@ -170,7 +170,7 @@ slips:
 def test_a_count_of_coats_passes_only_as_itself(tmp_path):
     item = prepared_item(tmp_path, COATS)
     shown = {}
-    for values in all_sets(item):
+    for values in some(all_sets(item)):
         key = numeric_key(item, solve(item, values, CATALOGUE), "")
         shown[values["target"].number] = key.shown
         assert key.band.low == key.band.high == Fraction(key.shown)
