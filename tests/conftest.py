@@ -7,6 +7,7 @@ import os
 import shutil
 from collections.abc import Iterable
 from pathlib import Path
+from tempfile import TemporaryDirectory
 from typing import Any
 
 import pytest
@@ -41,6 +42,14 @@ LONGEST_FIRST = (
     "records/test_killed_writers.py",
     "command_line/test_killed_marks.py",
 )
+
+
+def pytest_configure(config: pytest.Config) -> None:
+    """Keep what the programs under test remember from run to run out of this run."""
+    if "PYTEST_XDIST_WORKER" not in os.environ:
+        folder = TemporaryDirectory(prefix="cache-of-tests-", ignore_cleanup_errors=True)
+        config.add_cleanup(folder.cleanup)
+        os.environ["XDG_CACHE_HOME"] = folder.name
 
 
 def _turn(item: pytest.Item) -> int:

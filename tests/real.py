@@ -89,7 +89,7 @@ def run_apart(project: Path, surroundings: Mapping[str, str], *command: str) -> 
         env={**os.environ, "PYTHONPATH": str(ROOT), **surroundings},
         capture_output=True,
         text=True,
-        timeout=300,
+        timeout=900,
     )
     assert done.returncode == 0, done.stderr
     return done.stdout

@@ -12,7 +12,8 @@ ELSEWHERE = {"PYTHONHASHSEED": "2", "TZ": "Asia/Tokyo", "LC_ALL": "C"}
 @pytest.fixture(scope="module")
 def built(real_project, tmp_path_factory):
     root = tmp_path_factory.mktemp("builds")
-    return real_project, build_whole(root / "trailer bay" / "second", ELSEWHERE)
+    forgetful = {**ELSEWHERE, "XDG_CACHE_HOME": str(root / "cache")}
+    return real_project, build_whole(root / "trailer bay" / "second", forgetful)
 
 
 @pytest.mark.parametrize("folder", ["site", "printed"])
