@@ -25,6 +25,8 @@ else:
     settings.load_profile("untimed")
 
 HERE = Path(__file__).parent
+# each may come to 0.8 GB, and a browser beside it
+MOST_PROCESSES = 4
 # By measured time. A long file that came last would leave every other process idle.
 LONGEST_FIRST = (
     "browser/test_one_file.py",
@@ -61,6 +63,12 @@ def _turn(item: pytest.Item) -> int:
 def pytest_collection_modifyitems(items: list[pytest.Item]) -> None:
     """Put the longest files first."""
     items.sort(key=_turn)
+
+
+@pytest.hookimpl(optionalhook=True)
+def pytest_xdist_auto_num_workers() -> int:
+    """Take a process for each core, as far as memory goes."""
+    return min(os.cpu_count() or 1, MOST_PROCESSES)
 
 
 @pytest.hookimpl(optionalhook=True)
