@@ -9,6 +9,7 @@ from click.testing import CliRunner
 
 from generator.bank.checks import RULES
 from generator.command_line.main import main
+from tests.command_line.running import read_the_real_bank_once
 from tests.readme_parts import README, part, tables
 from tests.some import some
 
@@ -44,6 +45,8 @@ def test_commands_shown_in_the_readme_run(
     line: str, beside: Path, monkeypatch: pytest.MonkeyPatch
 ) -> None:
     words = shlex.split(line)[1:]
+    if words[0] != "check":
+        read_the_real_bank_once(monkeypatch)
     monkeypatch.chdir(beside)
     outcome = CliRunner().invoke(main, words)
     assert outcome.exit_code == 0, outcome.output
