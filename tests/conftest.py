@@ -12,7 +12,7 @@ from typing import Any
 
 import pytest
 
-from generator.website.single_file import ONE_FILE
+from generator.website.offline.single_file import ONE_FILE
 from tests.real import build_whole, made_once
 
 try:

@@ -18,7 +18,7 @@ from generator.command_line.project import Project
 from generator.command_line.whole_project import whole_project
 from generator.diagnostics import Problem
 from generator.questions import Askable, askables
-from generator.website.course import Course
+from generator.website.context.course import Course
 from generator.website.gather import read_course
 
 ROOT = Path(__file__).parents[1]

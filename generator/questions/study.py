@@ -9,10 +9,10 @@ DERIVED_VARIANTS = 2
 
 
 def study_questions(bank: Bank) -> dict[str, list[list[Plain]]]:
-    """Give the study questions of each module; each inner list holds the variants of one."""
+    """Return the study questions of each module; each inner list holds the variants of one."""
     found: dict[str, list[list[Plain]]] = {module.module: [] for module in bank.modules}
     for askable in askables(bank):
-        if askable.pool in ("study", "both") and askable.module in found:
+        if askable.use in ("study", "both") and askable.module in found:
             found[askable.module].append(_variants(askable))
     return found
 

@@ -4,12 +4,11 @@ from collections.abc import Callable, Iterable, Mapping
 from pathlib import Path
 from typing import Any
 
-from generator.bank import Bank, Entry, load_bank
-from generator.bank.table_rows import table_rows
+from generator.bank import Bank, Entry, load_bank, table_rows
 from generator.diagnostics import Problem
 from generator.questions import study_questions
-from generator.website.course import Course, Variants
-from generator.website.methods import relations_of_items
+from generator.website.context import Course, Variants
+from generator.website.questions import relations_of_items
 
 
 def read_course(bank_folder: Path, lessons: Path) -> tuple[Course | None, tuple[Problem, ...]]:
@@ -25,7 +24,7 @@ def read_course(bank_folder: Path, lessons: Path) -> tuple[Course | None, tuple[
 
 
 def line_reader(root: Path) -> Callable[[str, int], str]:
-    """Give a function that shows a line of an author's file, or nothing when there is none."""
+    """Return a function that shows a line of an author's file, or None when there is none."""
 
     def line_of(path: str, line: int) -> str:
         file = root / path

@@ -13,11 +13,10 @@ from mkdocs.structure.pages import Page
 from mkdocs.structure.toc import AnchorLink, TableOfContents
 
 from generator.diagnostics import as_text, has_errors
-from generator.website.draft import BuiltPage
+from generator.website.context import BuiltPage
 from generator.website.gather import line_reader, read_course
-from generator.website.offline import MANIFEST, app_manifest, write_worker
-from generator.website.publishing import is_published
-from generator.website.site import Site, build_site
+from generator.website.offline import MANIFEST, app_manifest, is_published, write_worker
+from generator.website.pages import Site, build_site
 
 NO_SITE = Site((), ())
 HOME = "index.html"
@@ -58,7 +57,7 @@ class CoursePlugin(BasePlugin[CourseOptions]):  # type: ignore[no-untyped-call]
         return Files([*kept, *made])
 
     def on_page_content(self, html: str, *, page: Page, config: MkDocsConfig, files: Files) -> str:
-        """Give the page its finished HTML, its title and its contents list."""
+        """Return the page its finished HTML, its title and its contents list."""
         built = self._pages[page.file.dest_uri]
         page.title = built.title
         page.toc = TableOfContents([AnchorLink(h.text, h.anchor, 1) for h in built.contents])
@@ -77,7 +76,7 @@ class CoursePlugin(BasePlugin[CourseOptions]):  # type: ignore[no-untyped-call]
 
     @property
     def paths(self) -> tuple[str, ...]:
-        """Give the file of every page that was built, in reading order."""
+        """Return the file of every page that was built, in reading order."""
         return tuple(self._pages)
 
     def _built(self, config: MkDocsConfig) -> Site:

@@ -7,7 +7,7 @@ from shutil import copy
 import pytest
 from playwright.sync_api import Browser, Page
 
-from generator.website.single_file import ONE_FILE
+from generator.website.offline.single_file import ONE_FILE
 from tests.browser.check_steps import begin
 from tests.browser.conftest import Visit
 from tests.browser.test_every_page import violations
@@ -16,7 +16,7 @@ from tests.browser.test_search import look_for, titles
 
 @pytest.fixture(scope="session")
 def stick(real_project: Path, tmp_path_factory: pytest.TempPathFactory) -> Path:
-    """Give a folder that holds the one file of the real course alone."""
+    """Return a folder that holds the one file of the real course alone."""
     folder = tmp_path_factory.mktemp("stick")
     copy(real_project / "site" / ONE_FILE, folder)
     return folder

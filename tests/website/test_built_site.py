@@ -17,7 +17,7 @@ MOST_OF_A_FIRST_VISIT = 150_000
 
 @pytest.fixture(scope="module")
 def site(real_site: Path) -> Path:
-    """Give the real course as it was built."""
+    """Return the real course as it was built."""
     assert len(list(real_site.glob("*.html"))) > 20
     return real_site
 
@@ -64,7 +64,7 @@ def test_no_page_breaks_its_own_content_policy(site: Path) -> None:
 
 
 def packed(path: Path) -> int:
-    """Give what a file weighs when it is sent."""
+    """Return what a file weighs when it is sent."""
     data = path.read_bytes()
     return len(data) if path.suffix in (".woff2", ".png") else len(gzip.compress(data, mtime=0))
 

@@ -8,7 +8,7 @@ from pathlib import Path
 
 import pytest
 
-from generator.bank.records import Item
+from generator.bank.models import Item
 from tests.real import real_bank
 
 KINDS = (".html", ".js")
@@ -34,13 +34,13 @@ def everything(files: dict[str, str]) -> str:
 
 @pytest.fixture(scope="module")
 def read(everything: str) -> str:
-    """Give all texts as a reader meets them, out of HTML and out of JSON."""
+    """Return all texts as a reader meets them, out of HTML and out of JSON."""
     return unescape(everything).replace('\\"', '"')
 
 
 def of_pool(*pools: str) -> dict[str, Item]:
     items = real_bank().items.items()
-    return {name: entry.record for name, entry in items if entry.record.pool in pools}
+    return {name: entry.record for name, entry in items if entry.record.use in pools}
 
 
 def test_the_bank_keeps_items_for_exams() -> None:

@@ -11,14 +11,18 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from generator.bank.records import Module
-from generator.website.course import Course, Question
-from generator.website.desk import Desk
-from generator.website.draft import BuiltPage, SiteFile
-from generator.website.methods import method_of, relations_of_items
-from generator.website.packing import packed, weight
-from generator.website.question_pages import objective_places, question_pages, written_questions
-from generator.website.question_parts import part_files, parts_index, parts_of
+from generator.bank.models import Module
+from generator.website.context.course import Course, Question
+from generator.website.context.page_context import BuiltPage, SiteFile
+from generator.website.context.site_context import SiteContext
+from generator.website.questions.methods import method_of, relations_of_items
+from generator.website.questions.packing import packed, weight
+from generator.website.questions.question_pages import (
+    objective_places,
+    question_pages,
+    written_questions,
+)
+from generator.website.questions.question_parts import part_files, parts_index, parts_of
 from tests.real import real_bank, real_course
 from tests.some import some
 from tests.website.small_course import small_course
@@ -38,7 +42,7 @@ def course() -> Course:
 
 
 def times_ten(course: Course, name: str) -> Course:
-    """Give a module ten times its questions, each copy with words of its own."""
+    """Return a module ten times its questions, each copy with words of its own."""
     copies = tuple(
         tuple(
             {**question, "id": f"{question['id']}_{turn}", "stem": f"{question['stem']} ({turn})"}
@@ -52,7 +56,7 @@ def times_ten(course: Course, name: str) -> Course:
 
 def made(course: Course, module: Module) -> tuple[tuple[BuiltPage, ...], tuple[SiteFile, ...]]:
     """Build the question pages and the parts of a module."""
-    desk = Desk(course, THEME)
+    desk = SiteContext(course, THEME)
     written = written_questions(module, desk)
     pages = question_pages(module, desk, written)
     assert desk.problems == []
@@ -60,7 +64,7 @@ def made(course: Course, module: Module) -> tuple[tuple[BuiltPage, ...], tuple[S
 
 
 def packed_size(text: str) -> int:
-    """Give the size as it travels."""
+    """Return the size as it travels."""
     return len(gzip.compress(text.encode(), mtime=0))
 
 
@@ -187,7 +191,7 @@ def test_a_rule_of_another_place_stands_on_its_page_and_in_no_check() -> None:
     module = small.modules[0]
     asked = [v[0]["id"] for runs in parts_of(module, small).values() for run in runs for v in run]
     assert sorted(asked) == sorted([CHOICE["id"], ours["id"]])
-    written = written_questions(module, Desk(small, THEME))
+    written = written_questions(module, SiteContext(small, THEME))
     assert "Whose rule: Great Britain. Your shop has its own." in written[theirs["id"]]
     assert "Whose rule: United States." in written[ours["id"]]
     assert "Whose rule" not in written[str(CHOICE["id"])]

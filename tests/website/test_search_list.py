@@ -8,11 +8,11 @@ from typing import Any
 import pytest
 
 from generator.bank import Bank
-from generator.website.course import Course
-from generator.website.draft import BuiltPage
-from generator.website.search_entries import lesson_entries, other_names
-from generator.website.search_pages import LIST
-from generator.website.site import build_site
+from generator.website.context.course import Course
+from generator.website.context.page_context import BuiltPage
+from generator.website.pages.search_entries import lesson_entries, other_names
+from generator.website.pages.search_pages import LIST
+from generator.website.pages.site import build_site
 from tests.real import real_bank
 from tests.website.small_course import small_course
 
@@ -42,13 +42,13 @@ def small() -> dict[str, Any]:
 
 @pytest.fixture(scope="module")
 def real(real_site: Path) -> str:
-    """Give the list of the real course as text."""
+    """Return the list of the real course as text."""
     return json.dumps(read_list((real_site / LIST).read_text("utf-8")), ensure_ascii=False)
 
 
 @pytest.fixture(scope="module")
 def bank() -> Bank:
-    """Give the real bank."""
+    """Return the real bank."""
     return real_bank()
 
 

@@ -7,8 +7,8 @@ from pathlib import Path
 
 import pytest
 
-from generator.website.page_sections import page_sections
-from generator.website.single_file import ONE_FILE
+from generator.website.offline.page_sections import page_sections
+from generator.website.offline.single_file import ONE_FILE
 from tests.some import some
 from tests.website.test_pages import Reader
 
@@ -22,7 +22,7 @@ FRAME = (
 
 @pytest.fixture(scope="module")
 def site(real_project: Path) -> Path:
-    """Give the real course as it was built with its one file."""
+    """Return the real course as it was built with its one file."""
     return real_project / "site"
 
 

@@ -3,9 +3,9 @@
 import json
 from fractions import Fraction
 
-from generator.marking.unit_words import plain_spelling
+from generator.marking.answers.unit_words import plain_spelling
 from generator.quantities import UNITS
-from generator.website.units_script import units_script
+from generator.website.pages.units_script import units_script
 from tests.some import some
 
 
