@@ -18,7 +18,7 @@ from generator.reports import (
     profile,
     sat_issue,
 )
-from tests.records.real_bank import real_bank
+from tests.real import real_bank
 from tests.reports.sat import apprentices, issued, real_forms, records_with, sit, some_wrong
 
 TODAY = date(2026, 11, 25)

@@ -16,7 +16,7 @@ from generator.reports import (
 from generator.reports.classes.class_slips import commonest_slips, gate_misses
 from generator.reports.classes.flagged_questions import COUNTS_ONLY, NO_FLAGS_YET, items_to_look_at
 from generator.reports.classes.reteach import objectives_to_reteach
-from tests.records.real_bank import real_bank
+from tests.real import real_bank
 from tests.reports.sat import apprentices, issued, real_forms, records_with, sit, some_wrong
 from tests.reports.toy_forms import (
     NAMES,

@@ -10,7 +10,7 @@ from generator.reports.intervals import METHOD
 from generator.reports.person.person_report import KEY_KEPT, NOTHING_TO_STUDY, NOTHING_WRONG, SAMPLE
 from generator.reports.person.study import NO_LESSON, study_rows
 from generator.reports.result_sentences import GREY_ZONE, gate_sentences
-from tests.records.real_bank import real_bank
+from tests.real import real_bank
 from tests.reports.sat import (
     ILLEGIBLE,
     apprentices,

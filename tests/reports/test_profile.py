@@ -31,7 +31,7 @@ from generator.reports.person.paperwork import NOBODY, Paperwork, ProcedureName
 from generator.reports.person.placement import GATE, NOT_ASKED, SHOWN, WATCH, Step, placement
 from generator.reports.person.tasks import THRESHOLD, tasks_of
 from tests.marking import issued as hand_written
-from tests.records.real_bank import real_bank
+from tests.real import real_bank
 from tests.reports.sat import (
     AT,
     BLANK,
