@@ -41,7 +41,7 @@ from generator.workflows.practice import (
     plan_date,
 )
 from generator.workflows.printing_papers import print_again
-from generator.workflows.project import Project, find_project
+from generator.workflows.project import Project, find_project, known_plan
 from generator.workflows.reporting import Wanted, write_reports
 from generator.workflows.taking_in import open_entry, read_files
 from tests.filled_table import ANSWERS, fill_in
