@@ -19,7 +19,6 @@ from generator.workflows.bank import sound_bank
 from generator.workflows.certifying import certify_training, print_certificate_again
 from generator.workflows.issuing import (
     issue_papers,
-    known_plan,
     plan_void,
     request_papers,
     void_issue,
