@@ -5,12 +5,12 @@ from itertools import combinations
 from hypothesis import given
 from hypothesis import strategies as st
 
+from generator.bank.checks import MOST_ORDERS
 from generator.bank.guarding import StepHazards, step_hazards, unguarded_where
 from generator.bank.models import OrderStep
-from generator.bank.precedence import closure, count_orders
+from generator.bank.precedence import count_orders, transitive_closure
 from generator.questions.step_subsets import (
     FEWEST_STEPS,
-    MOST_ORDERS,
     MOST_STEPS,
     subsets_to_ask,
 )
@@ -23,7 +23,7 @@ SOME = st.lists(st.sampled_from(HAZARDS), max_size=2, unique=True).map(tuple)
 
 def plainly(pairs: dict[tuple[str, str], str], hazards: StepHazards) -> tuple[tuple[str, ...], ...]:
     """Return the sets as the definitions spell them out."""
-    forced = closure(pairs)
+    forced = transitive_closure(pairs)
 
     def fits(steps: tuple[str, ...]) -> bool:
         shown = frozenset(p for p in forced if p[0] in steps and p[1] in steps)
