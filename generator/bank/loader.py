@@ -47,7 +47,7 @@ def load_bank(folder: Path, course: Path | None = None) -> tuple[Bank | None, tu
 
     folder  the question bank
     course  the lessons' folder, or None to load the bank alone
-    Gives no bank when the sheet or the outline cannot be read.
+    Returns no bank when the sheet or the outline cannot be read.
     """
     reading = _Reading(folder)
     sheet = reading.single("bank.yml", BankSheet)

@@ -43,7 +43,7 @@ _HERE = Place("terminal", 1, 1)
 
 
 def entered_by_hand(connection: Records, form_id: str, person: str) -> list[FormAnswers]:
-    """Ask for the answers of one paper, show what they come to, and give them when confirmed."""
+    """Ask for the answers of one paper, show what they come to, and return them when confirmed."""
     plain_id = plain_form_id(form_id)
     known = known_of(connection, [plain_id])
     form = known.forms.get(plain_id)
@@ -87,7 +87,7 @@ class _Entry:
     points: dict[int, list[int]] = field(default_factory=dict)
 
     def ask(self) -> dict[int, Response]:
-        """Ask everything and give the answers."""
+        """Ask everything and return the answers."""
         prompts = [
             (entry, point)
             for entry in self.form["questions"]
@@ -111,7 +111,7 @@ class _Entry:
         return self.responses
 
     def _take(self, entry: IssuedEntry, point: int, typed: str) -> tuple[str, int]:
-        """Keep what was typed; give what was read, and how many prompts to go on."""
+        """Keep what was typed; return what was read, and how many prompts to go on."""
         question, number = entry["question"], entry["number"]
         if question["kind"] == "written" and typed not in (ILLEGIBLE, BLANK):
             return self._take_point(entry, point, typed)

@@ -59,7 +59,7 @@ class Request:
 def new_issue(
     project: Project, bank: Bank, connection: Records, request: Request
 ) -> tuple[int, tuple[Path, ...]]:
-    """Choose, keep and write the papers; give the issue's number and the files.
+    """Choose, keep and write the papers; return the issue's number and the files.
 
     Stops with exit 1 and one sentence where the papers cannot be made, and keeps nothing then.
     """
