@@ -75,7 +75,10 @@ def question_of_item(bank: Bank, entry: Entry[Item], form: str, taken: Taken = (
 
 def kind_of(item: Item) -> Kind:
     """Return the item's kind as its author wrote it."""
-    return next(kind for kind, model in ITEM_KINDS.items() if isinstance(item, model))
+    for kind, model in ITEM_KINDS.items():
+        if isinstance(item, model):
+            return kind
+    raise TypeError(f"no key can be made for {type(item).__name__}")
 
 
 def _key(item: Item, stream: SeededRandom) -> Key:

@@ -7,9 +7,9 @@ from generator.bank import Bank, Entry
 from generator.bank.models import NumericItem
 from generator.bank.record_reading import read_record
 from generator.bank.yaml_source import read_yaml
-from generator.command_line.project import Project
-from generator.command_line.whole_project import whole_project
 from generator.diagnostics import Place, Problem
+from generator.workflows.checking import whole_project
+from generator.workflows.project import Project
 
 SMALL_PROJECT = Path(__file__).parent / "small_project"
 NUMERIC_HEAD = "kind: numeric\nlevel: apply\nuse: study\nsource: common_practice\n"
@@ -37,6 +37,7 @@ def put(root: Path, path: str, text: str) -> None:
         target.unlink()
         return
     target.parent.mkdir(parents=True, exist_ok=True)
+    text = text.removesuffix("(cut)\n")
     raw = text.replace("(byte FF)", "\udcff").replace("(byte 07)", "\x07")
     target.write_bytes(raw.encode("utf-8", "surrogateescape"))
 

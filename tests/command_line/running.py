@@ -8,16 +8,20 @@ from click.testing import CliRunner, Result
 from pytest import MonkeyPatch
 
 from generator.bank import Bank
-from generator.command_line import project
 from generator.command_line.main import main
 from generator.diagnostics import Problem
+from generator.workflows.bank import loading
 from tests.bank.small_bank import REPOSITORY, everything_found
 
 
-def run(folder: Path, *arguments: str) -> Result:
-    """Run `guidecoat` with some arguments in a folder."""
+def run(folder: Path, *arguments: str, cache: Path | None = None) -> Result:
+    """Run `guidecoat` with some arguments in a folder.
+
+    cache  the user's cache folder; without one there is no place to keep verdicts in
+    """
+    kept_in = str(cache or Path("/dev/null/none"))
     with chdir(folder):
-        result = CliRunner().invoke(main, arguments)
+        result = CliRunner().invoke(main, arguments, env={"XDG_CACHE_HOME": kept_in})
     if not (result.exception is None or isinstance(result.exception, SystemExit)):
         raise result.exception
     assert result.exit_code in (0, 1, 2)
@@ -43,4 +47,4 @@ def _real_bank() -> tuple[Bank | None, tuple[Problem, ...]]:
 
 def read_the_real_bank_once(monkeypatch: MonkeyPatch) -> None:
     """Let commands that are run in the repository share one reading of its bank."""
-    monkeypatch.setattr(project, "read_and_check", lambda where: _real_bank())
+    monkeypatch.setattr(loading, "read_and_check", lambda where: _real_bank())
