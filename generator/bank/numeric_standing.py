@@ -85,7 +85,7 @@ class _Judge:
         self.written = _last_figure(step)
 
     def accepts(self, above: int, below: int, slips: Sequence[tuple[int, int]]) -> bool:
-        """Say whether the answer above / below can be keyed and no slip comes near it."""
+        """Return whether the answer above / below can be keyed and no slip comes near it."""
         steps = self._steps(above, below)
         if steps <= 0 and self.above_zero:
             return False

@@ -66,7 +66,7 @@ def part_for_question(folder: Path, name: str) -> Part:
 
 
 def _is_of_item(bank: Bank, name: str, problem: Problem) -> bool:
-    """Say whether a problem is not one of another item in the file of an item."""
+    """Return whether a problem is not one of another item in the file of an item."""
     entry = bank.items.get(name)
     if entry is None or problem.place.path != entry.start.path:
         return True

@@ -52,7 +52,7 @@ class Comparison:
 
 
 def parse_comparison(text: str) -> tuple[Comparison | None, tuple[FormulaProblem, ...]]:
-    """Read a comparison; give it, or every problem that its text has."""
+    """Read a comparison; return it, or every problem that its text has."""
     found = _operators_outside_brackets(text)
     if not found:
         message = "a comparison has one of < <= > >= == != in it"
@@ -76,7 +76,7 @@ def parse_measure(text: str) -> tuple[Quantity | None, tuple[FormulaProblem, ...
 def check_comparison(
     comparison: Comparison, names: Mapping[str, Kind], catalogue: Catalogue
 ) -> tuple[FormulaProblem, ...]:
-    """Check the names, calls and units of both sides; give every problem."""
+    """Check the names, calls and units of both sides; return every problem."""
     left, problems = check_units(comparison.left, names, catalogue)
     right: Unit | None
     if isinstance(comparison.right, Quantity):

@@ -32,7 +32,7 @@ _OPERATORS: dict[type[ast.operator], Operator] = {
 
 
 def parse_formula(text: str) -> tuple[Formula | None, tuple[FormulaProblem, ...]]:
-    """Read a formula; give it, or every problem that its text has."""
+    """Read a formula; return it, or every problem that its text has."""
     return parse_shifted(text, 0)
 
 

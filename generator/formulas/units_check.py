@@ -46,7 +46,7 @@ class UnitResult:
 def check_units(
     formula: Formula, names: Mapping[str, Kind], catalogue: Catalogue
 ) -> tuple[UnitResult | None, tuple[FormulaProblem, ...]]:
-    """Check a formula; give what it measures, or every problem it has."""
+    """Check a formula; return what it measures, or every problem it has."""
     checker = _Checker(names, catalogue)
     unit = checker.number(formula.root)
     problems = tuple(sorted(checker.problems, key=lambda problem: problem.column))

@@ -31,7 +31,7 @@ _MIXED = re.compile(r"(?:([0-9]+) )?([0-9]+) ?/ ?([0-9]+)")
 def read_number(text: str) -> Fraction | None:
     """Read 12.5, 12,5, 1 1/2, 3/4, ½ or 1½, with a sign in front or none.
 
-    Gives nothing when the text is no number, is longer than 60 characters, divides by zero, has
+    Returns None when the text is no number, is longer than 60 characters, divides by zero, has
     an exponent, or could be thousands: 1,234 and 1,234.5 and 1.234,5 (12,50 and 0,125 are read).
     """
     if len(text) > LONGEST_NUMBER:

@@ -62,7 +62,7 @@ class _Work:
                     self.ends[hazard] = self.ends.get(hazard, 0) | 1 << spot[name]
 
     def is_drawable(self, places: Sequence[int]) -> bool:
-        """Say whether some steps make a question."""
+        """Return whether some steps make a question."""
         shown = 0
         for place in places:
             shown |= 1 << place
@@ -76,7 +76,7 @@ class _Work:
         return _orders(tuple(self._within(self.before[p], places) for p in places)) <= MOST_ORDERS
 
     def _is_guarded(self, place: int, hazard: str, shown: int) -> bool:
-        """Say whether every right order has the guard on when it comes to a step."""
+        """Return whether every right order has the guard on when it comes to a step."""
         before = self.before[place] & shown
         guards = self.guards.get(hazard, 0) & shown
         if hazard not in self.worn and not before & guards:

@@ -13,7 +13,7 @@ from generator.website.questions import relations_of_items
 
 
 def read_course(bank_folder: Path, lessons: Path) -> tuple[Course | None, tuple[Problem, ...]]:
-    """Read the bank and give the course, with every problem found on the way."""
+    """Read the bank and return the course, with every problem found on the way."""
     bank, problems = load_bank(bank_folder, lessons)
     if bank is None:
         return None, problems

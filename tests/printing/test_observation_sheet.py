@@ -37,7 +37,7 @@ def sheet(name="mix_two_pack", procedure=None, **more):
 def test_a_sheet_has_the_steps_cautions_and_never_lines_of_its_procedure(name):
     procedure = PROCEDURES[name]
     text = squeezed(whole_text(sheet(name)))
-    said = (procedure.title, *procedure.cautions, *procedure.holds, *procedure.never, SAYS)
+    said = (procedure.title, *procedure.cautions, *procedure.throughout, *procedure.never, SAYS)
     for sentence in (*said, *(step.action for step in procedure.steps)):
         assert squeezed(sentence) in text
     for hazard in hazards_met(procedure):

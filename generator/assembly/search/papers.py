@@ -60,7 +60,7 @@ class Papers:
         self._add(form, candidate, 1)
 
     def unseat(self, form: int) -> int:
-        """Take the last seat of a paper away and give the candidate that was on it."""
+        """Take the last seat of a paper away and return the candidate that was on it."""
         candidate = self.seats[form].pop().candidate
         del self.holders[candidate][form]
         self._add(form, candidate, -1)

@@ -57,7 +57,7 @@ def form_ids_of(rows: Sequence[Row]) -> tuple[str, ...]:
 def read_issued(rows: Sequence[Row], path: str, known: Known) -> tuple[IssuedAnswers, Problems]:
     """Read the rows of a table as it was issued.
 
-    Gives every problem of every row at once; with any error among them no answer is given.
+    Reports every problem of every row at once; with any error among them it returns no answer.
     """
     problems = list(_shape_problems(rows, path, known))
     if has_errors(problems):
@@ -90,7 +90,7 @@ class _Reading:
     empty: list[str] = field(default_factory=list)
 
     def row(self, row: Row) -> list[Problem]:
-        """Take one row and give its problems."""
+        """Take one row and return its problems."""
         form_cell, label, person, *answers = row
         form_id = plain_form_id(form_cell.text)
         form = self.known.forms.get(form_id)

@@ -59,7 +59,7 @@ class CellRefused(ValueError):
 def read_answer(question: IssuedQuestion, text: str) -> Response | None:
     """Read a cell as the answer to a question of its kind; letters may be small or capital.
 
-    Gives nothing for a written answer that no marker has marked yet. Raises CellRefused.
+    Returns None for a written answer that no marker has marked yet. Raises CellRefused.
     """
     plain = text.strip()
     if len(plain) > LONGEST_CELL:

@@ -54,7 +54,7 @@ def freeze(
     at: str,
     versions: Mapping[str, str] | None = None,
 ) -> int:
-    """Keep an issue before its papers are written and give its number.
+    """Keep an issue before its papers are written and return its number.
 
     versions  the version of each item by its id; the bank's hash stands in where none is known
     The issue stays pending until `papers_written`; a pending issue is finished or dropped when

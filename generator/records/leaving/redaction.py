@@ -30,7 +30,7 @@ PLAIN_TEXTS = (("issues", "settings"), ("corrections", "change"))
 
 
 def clean_texts(connection: sqlite3.Connection, person: Person) -> tuple[int, ...]:
-    """Take a person out of free texts and frozen data; give the certificates that changed."""
+    """Take a person out of free texts and frozen data; return the certificates that changed."""
     for table, column in FREE_TEXTS:
         for number, text in _texts(connection, table, column):
             cleaned = without(text, person)

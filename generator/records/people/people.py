@@ -21,7 +21,7 @@ class Person:
 
 
 def add_people(connection: sqlite3.Connection, people: Iterable[Person], at: str) -> int:
-    """Add people who are not there yet and give how many were added.
+    """Add people who are not there yet and return how many were added.
 
     Raises RecordsRefused for the code of somebody who was erased.
     """

@@ -121,7 +121,7 @@ def _change(
 def replace_fact(
     connection: sqlite3.Connection, number: int, fact: DatedFact, reason: str, at: str, today: date
 ) -> int:
-    """Keep a date in the place of another one of the same person; give the new number."""
+    """Keep a date in the place of another one of the same person; return the new number."""
     with writing(connection):
         take_out(connection, fact.person, "date", number, reason, at, fact_words(fact))
         return add_fact(connection, fact, at, today)
@@ -130,7 +130,7 @@ def replace_fact(
 def replace_observation(
     connection: sqlite3.Connection, number: int, seen: Observation, reason: str, at: str
 ) -> int:
-    """Keep an observation in the place of another one of the same person; give the new number."""
+    """Keep an observation in the place of another one of the same person; return the new number."""
     with writing(connection):
         words = f"{seen.title}, {seen.observed}"
         take_out(connection, seen.person, "observation", number, reason, at, words)

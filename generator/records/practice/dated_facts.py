@@ -85,7 +85,7 @@ class DatedFact:
 
 
 def add_fact(connection: sqlite3.Connection, fact: DatedFact, at: str, today: date) -> int:
-    """Keep a dated fact and give its number.
+    """Keep a dated fact and return its number.
 
     Raises RecordsRefused for a date that cannot be, for one that is already there, and for an
     unknown person.

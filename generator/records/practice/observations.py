@@ -77,7 +77,7 @@ def observe(
     observation: Observation,
     at: str,
 ) -> int:
-    """Keep an observation and give its number.
+    """Keep an observation and return its number.
 
     Raises RecordsRefused for people who are not in the records, or who watch themselves.
     """

@@ -96,7 +96,7 @@ def _again(
 def correct_and_mark_again(
     connection: sqlite3.Connection, issue: int, correction: Correction, at: str
 ) -> tuple[int, Appeal]:
-    """Keep a correction and mark every sitting again that holds its item; give its number.
+    """Keep a correction and mark every sitting again that holds its item; return its number.
 
     The old marks stay. Raises RecordsRefused as `preview_correction` and `correct` do.
     """

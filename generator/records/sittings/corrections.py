@@ -34,7 +34,7 @@ def correct(
     marked: Mapping[int, Marked],
     at: str,
 ) -> int:
-    """Keep a correction with the new marks of every sitting it touches, and give its number.
+    """Keep a correction with the new marks of every sitting it touches, and return its number.
 
     marked  the new marking of each sitting by the sitting's number; the old ones are kept
     Raises RecordsRefused without a reason, for an item that the issue does not have, for a sitting

@@ -9,7 +9,7 @@ from generator.records.store.database import RecordsRefused, integrity_problems,
 
 
 def back_up(connection: sqlite3.Connection, target: Path) -> int:
-    """Copy the records to a new file that its owner only can read, and give its size in bytes.
+    """Copy the records to a new file that its owner only can read, and return its size in bytes.
 
     The file has its name only once it is whole. Raises RecordsRefused for a name that is taken, a
     folder that is not there, or a copy that fails its own check.

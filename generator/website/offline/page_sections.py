@@ -44,7 +44,7 @@ class Frame(NamedTuple):
 
 
 def page_sections(pages: Sequence[str], texts: Sequence[str]) -> tuple[Frame, tuple[Section, ...]]:
-    """Cut pages into sections and give the frame of the first one.
+    """Cut pages into sections and return the frame of the first one.
 
     pages  file names; texts: what the files hold, in the same order
     """

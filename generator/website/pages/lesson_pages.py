@@ -6,7 +6,7 @@ from generator.website.pages.blocks import SOURCES_HERE, lesson_blocks, sources_
 
 
 def lesson_page(name: str, desk: SiteContext) -> tuple[BuiltPage, tuple[str, ...]]:
-    """Build a lesson or another page of words; give its cautions with it."""
+    """Build a lesson or another page of words, with its cautions."""
     text = desk.course.lessons[name]
     draft = desk.draft(f"course/{name}.md", text)
     body = rendered(text, draft, lesson_blocks(desk))

@@ -1,4 +1,4 @@
-"""Whether the records are whole, closed to others, and without what a stopped command left."""
+"""Whether the records are intact, closed to others, and without what a stopped command left."""
 
 from collections.abc import Iterator
 from pathlib import Path

@@ -48,7 +48,7 @@ class FilesRead:
 
 
 def read_files(connection: Records, files: Sequence[Path], person: str = "") -> FilesRead:
-    """Read every file and give all problems at once.
+    """Read every file and return all problems at once.
 
     person  takes the place of the code that is in a file of the page
     """

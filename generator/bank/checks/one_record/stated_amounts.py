@@ -40,13 +40,13 @@ class Stated:
     rest: str
 
     def same_as(self, other: "Stated") -> bool:
-        """Say whether two texts state the same amount and nothing else besides."""
+        """Return whether two texts state the same amount and nothing else besides."""
         return (self.kind, self.low, self.high, self.rest) == (
             other.kind, other.low, other.high, other.rest,
         )  # fmt: skip
 
     def overlaps(self, other: "Stated") -> bool:
-        """Say whether a value can lie inside both; ends that touch do not count."""
+        """Return whether a value can lie inside both; ends that touch do not count."""
         if self.kind != other.kind or self.kind == "ratio":
             return False
         return _starts_before_end(self, other) and _starts_before_end(other, self)

@@ -37,7 +37,7 @@ class Count:
 
     @property
     def is_clear(self) -> bool:
-        """Say whether the key has the cue clearly more often than chance allows."""
+        """Return whether the key has the cue clearly more often than chance allows."""
         bound = self.expected + _CLEARLY * self.spread
         return self.shown >= FEWEST and len(self.keys) > bound
 
