@@ -32,7 +32,9 @@ def test_nothing_from_the_exam_pool_is_shown(bank, asked):
 def test_every_module_has_its_own_questions_only(asked):
     assert list(asked) == ["cleaning", "filler", "film_build"]
     for module, questions in asked.items():
-        assert {module_of(question.objective) for variants in questions for question in variants} == {module}
+        assert {
+            module_of(question.objective) for variants in questions for question in variants
+        } == {module}
 
 
 def test_variants_belong_to_one_question_and_differ(asked):

@@ -1,10 +1,12 @@
 """What was answered: sittings, their marks, corrections and appeals."""
 
-from generator.records.sittings.answered_papers import (
+from generator.records.sittings.answered_paper import (
     AnsweredPaper,
     AnsweredQuestion,
-    answered_papers,
+    PaperFindings,
+    PrintedQuestion,
 )
+from generator.records.sittings.answered_papers import answered_papers
 from generator.records.sittings.answers import shares_of_items
 from generator.records.sittings.appeals import (
     Appeal,
@@ -28,7 +30,7 @@ from generator.records.sittings.results import (
     results_of,
 )
 from generator.records.sittings.sittings import Kept, Sitting, sittings_of
-from generator.records.sittings.stored_marks import KeptMark, Marked, all_markings
+from generator.records.sittings.stored_marks import KeptMark, Marked, StoredFinding, all_markings
 
 __all__ = [
     "AnsweredPaper",
@@ -41,8 +43,11 @@ __all__ = [
     "Marked",
     "MarkedAgain",
     "Outcome",
+    "PaperFindings",
+    "PrintedQuestion",
     "Result",
     "Sitting",
+    "StoredFinding",
     "all_markings",
     "all_results",
     "answered_papers",
