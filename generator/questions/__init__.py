@@ -7,7 +7,7 @@ be asked), versions, study (what the site shows), sources, cautions.
 
 from generator.questions.cautions import hazard_cautions
 from generator.questions.drawing import NothingToDraw, SeededRandom
-from generator.questions.pool import Askable, askables
+from generator.questions.pool import Askable, askable_named, askables
 from generator.questions.question import (
     ChoiceKey,
     Exhibit,
@@ -38,6 +38,7 @@ __all__ = [
     "ShownOption",
     "SolvedSlip",
     "WrittenKey",
+    "askable_named",
     "askables",
     "hazard_cautions",
     "item_versions",

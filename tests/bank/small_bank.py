@@ -7,9 +7,9 @@ from generator.bank import Bank, Entry
 from generator.bank.models import NumericItem
 from generator.bank.record_reading import read_record
 from generator.bank.yaml_source import read_yaml
-from generator.command_line.project import Project
-from generator.command_line.whole_project import whole_project
 from generator.diagnostics import Place, Problem
+from generator.workflows.checking import whole_project
+from generator.workflows.project import Project
 
 SMALL_PROJECT = Path(__file__).parent / "small_project"
 NUMERIC_HEAD = "kind: numeric\nlevel: apply\nuse: study\nsource: common_practice\n"

@@ -6,7 +6,7 @@ from pathlib import Path
 
 import pytest
 
-from generator.command_line import records_certificate, records_practice
+from generator.workflows.bank import loading
 from tests.bank.small_bank import REPOSITORY
 from tests.records.real_bank import real_bank
 
@@ -21,8 +21,7 @@ def shop(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Iterator[Path]:
     (root / "site_theme").mkdir()
     (root / "site_theme" / "fonts_print").symlink_to(REPOSITORY / "site_theme" / "fonts_print")
     shutil.copy(REPOSITORY / "mkdocs.yml", root)
-    for module in (records_practice, records_certificate):
-        monkeypatch.setattr(module, "readable_bank", lambda project: real_bank())
+    monkeypatch.setattr(loading, "load_bank", lambda bank, lessons: (real_bank(), ()))
     (root / "roster.csv").write_text(CODES, "utf-8")
     (root / "trainers.csv").write_text("code,name\nTrainer 1,Tess Model\n", "utf-8")
     yield root

@@ -8,9 +8,9 @@ from click.testing import CliRunner, Result
 from pytest import MonkeyPatch
 
 from generator.bank import Bank
-from generator.command_line import project
 from generator.command_line.main import main
 from generator.diagnostics import Problem
+from generator.workflows.bank import loading
 from tests.bank.small_bank import REPOSITORY, everything_found
 
 
@@ -43,4 +43,4 @@ def _real_bank() -> tuple[Bank | None, tuple[Problem, ...]]:
 
 def read_the_real_bank_once(monkeypatch: MonkeyPatch) -> None:
     """Let commands that are run in the repository share one reading of its bank."""
-    monkeypatch.setattr(project, "read_and_check", lambda where: _real_bank())
+    monkeypatch.setattr(loading, "read_and_check", lambda where: _real_bank())

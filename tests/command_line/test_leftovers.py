@@ -5,10 +5,10 @@ from pathlib import Path
 
 import pytest
 
-from generator.command_line import writing
-from generator.command_line.leftovers import AN_HOUR
-from generator.command_line.private_files import write_private_files, write_private_folder
-from generator.command_line.writing import replace_folder, write_files
+from generator.workflows.files import writing
+from generator.workflows.files.leftovers import AN_HOUR
+from generator.workflows.files.private_files import write_private_files, write_private_folder
+from generator.workflows.files.writing import replace_folder, write_files
 from tests.command_line.records_project import shop as shop
 from tests.command_line.running import run
 from tests.command_line.test_records import records, with_people

@@ -6,9 +6,9 @@ from pathlib import Path
 import pytest
 from click.testing import CliRunner
 
-from generator.command_line import mark_entry
 from generator.command_line.main import main
 from generator.marking import response_as_plain
+from generator.workflows.taking_in import paper_entry
 from tests.command_line.marking_project import (
     TRAINER,
     kept,
@@ -130,5 +130,5 @@ def test_a_form_made_for_nobody_is_marked_for_the_person_that_is_named(shop: Pat
 
 
 def test_the_word_for_going_back_is_no_answer_to_any_question() -> None:
-    assert mark_entry.BACK.upper().isalpha()
-    assert len(mark_entry.BACK) > 3
+    assert paper_entry.BACK.upper().isalpha()
+    assert len(paper_entry.BACK) > 3

@@ -13,13 +13,13 @@ import click
 import pytest
 from click.testing import Result
 
-from generator.command_line import records_certificate
 from generator.command_line.main import main
 from generator.printing import PrintingRefused
 from generator.records import open_records
 from generator.records.certificates.certificates import all_certificates
 from generator.records.practice.retention import NOTE, PERIODS
 from generator.records.store.database import FILE_NAME
+from generator.workflows.certifying import certificates
 from tests.bank.small_bank import REPOSITORY
 from tests.command_line.records_project import shop as shop
 from tests.command_line.running import misuse, run
@@ -261,7 +261,7 @@ def test_a_certificate_that_cannot_be_set_is_not_kept(
         raise PrintingRefused("no font has the letters of a name")
 
     with monkeypatch.context() as broken:
-        broken.setattr(records_certificate, "certificate_pdf", unset)
+        broken.setattr(certificates, "certificate_pdf", unset)
         said = refused(shop, "certificate", ANN, "--trainer", TRAINER)
     assert "no font has the letters of a name" in said
     with open_records(shop / "records") as connection:
@@ -303,7 +303,7 @@ def test_a_certificate_that_cannot_be_set_does_not_keep_the_rest_from_the_inspec
     def unset(*_: object, **__: object) -> bytes:
         raise PrintingRefused("no font has the letters of a name")
 
-    monkeypatch.setattr(records_certificate, "certificate_pdf", unset)
+    monkeypatch.setattr(certificates, "certificate_pdf", unset)
     done = records(shop, "pack", "--output", "inspection")
     assert "left out: no font has the letters of a name" in done.stderr
     names = {path.name for path in (shop / "inspection").iterdir()}

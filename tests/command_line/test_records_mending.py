@@ -6,8 +6,8 @@ from pathlib import Path
 import pytest
 from click.testing import CliRunner, Result
 
-from generator.command_line import asking
 from generator.command_line.main import main
+from generator.command_line.terminal import asking
 from generator.records import open_records
 from generator.records.people.people import all_people
 from generator.records.sittings.results import all_results

@@ -11,13 +11,14 @@ from typing import Any
 
 import pytest
 
-from generator.command_line import report as report_command
-from generator.command_line import report_files
+from generator.command_line.terminal import progress_bar
 from generator.printing import PrintingRefused
 from generator.printing import report as printed
 from generator.records import open_records
 from generator.records.issues.issues import void
 from generator.records.people.people import add_people
+from generator.workflows.bank import loading
+from generator.workflows.reporting import report_files
 from tests.bank.small_bank import REPOSITORY
 from tests.command_line.running import misuse, run
 from tests.printing.pdf_reading import page_texts, whole_text
@@ -37,7 +38,7 @@ def shop(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Iterator[Path]:
     (root / "question_bank").mkdir(parents=True)
     (root / "site_theme").symlink_to(REPOSITORY / "site_theme")
     shutil.copy(REPOSITORY / "mkdocs.yml", root)
-    monkeypatch.setattr(report_command, "readable_bank", lambda project: real_bank())
+    monkeypatch.setattr(loading, "load_bank", lambda bank, lessons: (real_bank(), ()))
     with open_records(root / "records") as connection:
         add_people(connection, PEOPLE, AT)
         forms = real_forms("new_hire_check", CODES)
@@ -244,7 +245,7 @@ def test_a_terminal_is_told_how_far_many_reports_are_and_a_pipe_is_not(
 ) -> None:
     assert run(shop, "report", "1").stderr == ""
     seen = Terminal()
-    monkeypatch.setattr(report_command, "sys", SimpleNamespace(stderr=seen))
+    monkeypatch.setattr(progress_bar, "sys", SimpleNamespace(stderr=seen))
     reports(shop, "1", "--form", "A")
     assert seen.getvalue() == ""
     assert len(reports(shop, "1")) == 6

@@ -4,7 +4,7 @@ from pathlib import Path
 
 import pytest
 
-from generator.command_line.writing import replace_folder, write_files
+from generator.workflows.files.writing import replace_folder, write_files
 
 
 def left_over(folder: Path) -> list[str]:

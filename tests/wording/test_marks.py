@@ -8,7 +8,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from generator.command_line.mark_words import mark_words
+from generator.command_line.marking.mark_words import mark_words
 from generator.issued import marks_needed, pass_marks
 from generator.marking import FormMark
 from generator.records.sittings import AnsweredPaper, Result

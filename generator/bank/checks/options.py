@@ -5,6 +5,7 @@ The cues follow published item-writing guidelines (Haladyna, Downing and Rodrigu
 
 import re
 from collections.abc import Iterator
+from functools import lru_cache
 from typing import Any
 from unicodedata import category, normalize
 
@@ -22,9 +23,12 @@ def _with_options(bank: Bank) -> Iterator[Entry[Any]]:
     return (e for e in bank.items.values() if getattr(e.record, "kind", "") in kinds)
 
 
+@lru_cache(maxsize=8192)
 def normal(text: str) -> str:
     """Return a text without the differences that do not matter to a reader."""
-    seen = "".join(letter for letter in normalize("NFKC", text) if category(letter) != "Cf")
+    seen = normalize("NFKC", text)
+    if not seen.isascii():
+        seen = "".join(letter for letter in seen if category(letter) != "Cf")
     return " ".join(seen.casefold().split()).rstrip(".,;:!? ")
 
 

@@ -1,0 +1,1 @@
+"""Commands for the bank and the course that is built from it."""

@@ -1,0 +1,1 @@
+"""Commands for answers: mark, correct, report, analyse."""

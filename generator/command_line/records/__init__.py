@@ -1,0 +1,1 @@
+"""Commands below `guidecoat records`."""

@@ -1,0 +1,5 @@
+"""The project that somebody works in: its folder, and where its parts lie."""
+
+from generator.workflows.project.folder import Project, bank_hash, find_project
+
+__all__ = ["Project", "bank_hash", "find_project"]
