@@ -15,6 +15,7 @@ from generator.records.sittings.appeals import (
     preview_correction,
 )
 from generator.records.sittings.corrected_forms import (
+    StoredForm,
     changes_of,
     corrected_forms,
     issued_forms,
@@ -48,6 +49,7 @@ __all__ = [
     "Result",
     "Sitting",
     "StoredFinding",
+    "StoredForm",
     "all_markings",
     "all_results",
     "answered_papers",

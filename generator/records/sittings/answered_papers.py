@@ -84,9 +84,7 @@ def _asked(
     return known[number]
 
 
-def _paper(
-    issue: int, form: _Printed, row: sqlite3.Row, given: _Given
-) -> AnsweredPaper:
+def _paper(issue: int, form: _Printed, row: sqlite3.Row, given: _Given) -> AnsweredPaper:
     outline, questions = form
     responses: Mapping[str, _Plain] = unpacked(row["responses"])
     findings = PaperFindings(row["findings"])
