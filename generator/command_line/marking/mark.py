@@ -11,8 +11,8 @@ from generator.command_line.terminal import Day, accepted, issued_records, now, 
 from generator.diagnostics import as_text
 
 if TYPE_CHECKING:
-    from generator.marking.tables import FormAnswers
     from generator.records import Records
+    from generator.workflows.taking_in import FilesRead
 
 
 @click.command()
@@ -68,18 +68,20 @@ def mark(
         empty: tuple[str, ...] = ()
         if form_id:
             answers = entered_by_hand(connection, form_id, person)
+            done = mark_papers(connection, answers, at=now(), marker=marker, sat=sat)
         else:
-            answers, empty = _from_files(connection, responses, person)
-        done = mark_papers(connection, answers, at=now(), marker=marker, sat=sat)
+            read = _from_files(connection, responses, person)
+            empty = tuple(read.empty)
+            done = mark_papers(
+                connection, read.answers, at=now(), marker=marker, sat=sat, loaded=read.forms
+            )
         outcome = accepted(done)
         seats = seats_of(connection, empty)
     as_json = output_format == "json"
     click.echo(outcome_json(outcome, empty) if as_json else outcome_text(outcome, seats))
 
 
-def _from_files(
-    connection: "Records", files: tuple[Path, ...], person: str
-) -> tuple["list[FormAnswers]", tuple[str, ...]]:
+def _from_files(connection: "Records", files: tuple[Path, ...], person: str) -> "FilesRead":
     from generator.wording import counted
     from generator.workflows.taking_in import read_files, source_line
 
@@ -90,4 +92,4 @@ def _from_files(
         errors = sum(problem.severity == "error" for problem in read.problems)
         click.echo(f"{counted(errors, 'error')}; nothing was marked", err=True)
         sys.exit(1)
-    return read.answers, tuple(read.empty)
+    return read
