@@ -11,7 +11,7 @@ from typing import Any
 from generator.marking import mark_response, response_as_plain, response_from_plain
 from generator.marking.answers.typed_number import read_typed
 from generator.website.context import bundles
-from generator.website.exam import exam_page as sitting
+from generator.website.exam.exam_page import SCRIPTS as EXAM_SCRIPTS
 from generator.website.pages.units_script import units_script
 from generator.website.questions.question_html import marking_data
 from tests.marking.vectors import marking_vectors
@@ -84,5 +84,5 @@ def _bundles() -> dict[str, list[str]]:
         "course": course,
         "search": [*course, *search],
         "one file": [*course, *search, "one_file"],
-        "exam": list(sitting.SCRIPTS),
+        "exam": list(EXAM_SCRIPTS),
     }
