@@ -7,11 +7,12 @@ checks, schemas, figures. PyYAML stays in yaml_source.
 
 from generator.bank.bank import Bank, Entry, module_of, objective_of
 from generator.bank.counts import bank_figures
-from generator.bank.guarding import StepHazards, hazards_met, step_hazards, unguarded_where
+from generator.bank.guarding import StepHazards, hazards_met, step_hazards
 from generator.bank.loader import load_bank
 from generator.bank.nodes import ListNode, MappingNode, Node, ScalarNode, key_place, place_of
 from generator.bank.numeric_item import PreparedItem, Value, prepare
 from generator.bank.numeric_solution import Solution, all_sets, solve
+from generator.bank.part import Part, part_for_plan, part_for_question
 from generator.bank.precedence import (
     Pairs,
     chain,
@@ -25,6 +26,7 @@ from generator.bank.precedence import (
 from generator.bank.record_version import record_version
 from generator.bank.schemas import record_schemas
 from generator.bank.table_rows import table_rows
+from generator.bank.verdicts import Verdicts
 from generator.bank.written_texts import written_texts
 from generator.bank.yaml_source import read_yaml
 
@@ -35,11 +37,13 @@ __all__ = [
     "MappingNode",
     "Node",
     "Pairs",
+    "Part",
     "PreparedItem",
     "ScalarNode",
     "Solution",
     "StepHazards",
     "Value",
+    "Verdicts",
     "all_sets",
     "bank_figures",
     "chain",
@@ -52,6 +56,8 @@ __all__ = [
     "load_bank",
     "module_of",
     "objective_of",
+    "part_for_plan",
+    "part_for_question",
     "place_of",
     "prepare",
     "read_yaml",
@@ -60,7 +66,6 @@ __all__ = [
     "solve",
     "step_hazards",
     "table_rows",
-    "unguarded_where",
     "within",
     "without",
     "written_texts",

@@ -2,7 +2,7 @@
 
 from collections.abc import Mapping
 from dataclasses import dataclass, field
-from typing import Generic, TypeVar
+from typing import Any, Generic, TypeVar
 
 from generator.bank.models import (
     BankSheet,
@@ -26,12 +26,18 @@ R_co = TypeVar("R_co", covariant=True)
 
 @dataclass(frozen=True, slots=True)
 class Entry(Generic[R_co]):
-    """A record, its name in the bank, and the node it was read from."""
+    """A record, its name in the bank, and the node it was read from.
+
+    written  the record's own lines of its file, or empty where nobody kept them
+    kept     what was worked out from the record and is asked for again and again
+    """
 
     name: str
     record: R_co
     node: Node
     start: Place
+    written: str = field(default="", compare=False, repr=False)
+    kept: dict[str, Any] = field(init=False, default_factory=dict, compare=False, repr=False)
 
     def place(self, *path: str | int) -> Place:
         """Return the place of the value at a path, or of the record's own name."""

@@ -1,7 +1,7 @@
 """Loads a bank folder: the story of reading on one page."""
 
 from codecs import BOM_UTF8
-from collections.abc import Iterator, Mapping
+from collections.abc import Callable, Iterator, Mapping
 from pathlib import Path
 from typing import TypeVar
 
@@ -44,20 +44,28 @@ _SINGLE_FILES = frozenset(
 )
 
 
-def load_bank(folder: Path, course: Path | None = None) -> tuple[Bank | None, tuple[Problem, ...]]:
+def _every_file(name: str) -> bool:
+    return True
+
+
+def load_bank(
+    folder: Path, course: Path | None = None, wanted: Callable[[str], bool] = _every_file
+) -> tuple[Bank | None, tuple[Problem, ...]]:
     """Return the bank in a folder and every problem of reading it.
 
     folder  the question bank
-    course  the lessons' folder, or nothing to load the bank alone
-    Gives no bank when the sheet or the outline cannot be read.
+    course  the lessons' folder, or None to load the bank alone
+    wanted  says whether a file of items or records is read, by its name without the ending, such
+            as items/filler/mix or faults/runs; what is left out counts as unread
+    The bank is None when the sheet or the outline cannot be read.
     """
-    reading = _Reading(folder)
+    reading = _Reading(folder, wanted)
     sheet = reading.single("bank.yml", BankSheet)
     outline_node = reading.node(folder / "outline.yml")
     outline = reading.typed(Outline, outline_node) if outline_node else None
     parts = {
         "sources": reading.named_in("sources.yml", Source),
-        "glossary": reading.named_in("glossary.yml", Term),
+        "glossary": reading.named_in("glossary.yml", Term) if wanted("glossary") else {},
         "hazards": reading.named_in("hazards.yml", Hazard, needed=False),
         "places": reading.named_in("places.yml", RulePlace, needed=False),
         "procedures": reading.one_a_file("procedures", Procedure),
@@ -65,9 +73,10 @@ def load_bank(folder: Path, course: Path | None = None) -> tuple[Bank | None, tu
         "tables": reading.one_a_file("tables", Table),
         "blueprints": reading.one_a_file("blueprints", Blueprint),
     }
-    giveaways = reading.one("giveaways.yml", Giveaways)
+    giveaways = reading.one("giveaways.yml", Giveaways) if wanted("giveaways") else None
     items = reading.items()
-    reading.report_unread_files()
+    if wanted is _every_file:
+        reading.report_unread_files()
     if sheet is None or outline is None:
         return None, tuple(reading.problems)
     lessons, figures = reading.course(course) if course else ((), ())
@@ -88,10 +97,12 @@ def load_bank(folder: Path, course: Path | None = None) -> tuple[Bank | None, tu
 class _Reading:
     """Reads files of one bank and keeps the problems together."""
 
-    def __init__(self, folder: Path) -> None:
+    def __init__(self, folder: Path, wanted: Callable[[str], bool]) -> None:
         self.folder = folder
+        self.wanted = wanted
         self.problems: list[Problem] = []
         self.unread: set[str] = set()
+        self.texts: dict[str, str] = {}
 
     def shown(self, path: Path) -> str:
         return (Path(self.folder.name) / path.relative_to(self.folder)).as_posix()
@@ -135,6 +146,7 @@ class _Reading:
         text = self.text(path, self.shown(path))
         if text is None:
             return None
+        self.texts[self.shown(path)] = text
         node, problems = read_yaml(text, self.shown(path))
         self.problems += problems
         if node is None and not problems:
@@ -189,29 +201,37 @@ class _Reading:
     def one_a_file(self, folder: str, kind: type[R]) -> Mapping[str, Entry[R]]:
         entries: dict[str, Entry[R]] = {}
         for path in sorted((self.folder / folder).glob("*.yml")):
+            if not self.wanted(f"{folder}/{path.stem}"):
+                self.unread.add(f"{folder}/{path.stem}")
+                continue
             node = self.node(path)
             record = self.typed(kind, node) if node else None
             if node is None or record is None:
                 self.unread.add(f"{folder}/{path.stem}")
             else:
                 start = Place(self.shown(path), 1, 1)
-                entries[path.stem] = Entry(path.stem, record, node, start)
+                written = self.texts[self.shown(path)]
+                entries[path.stem] = Entry(path.stem, record, node, start, written)
         return entries
 
     def items(self) -> Mapping[str, Entry[Item]]:
         entries: dict[str, Entry[Item]] = {}
         for path in sorted((self.folder / "items").glob("*/*.yml")):
-            mapping = self.mapping(path)
             before = f"{path.parent.name}/{path.stem}/"
+            wanted = self.wanted(f"items/{path.parent.name}/{path.stem}")
+            mapping = self.mapping(path) if wanted else None
             if mapping is None:
                 self.unread.add(f"items/{before}*")
                 continue
+            written = _own_lines(mapping, self.texts[self.shown(path)])
             for name, node in mapping.entries.items():
-                item = self.item(node, mapping.keys[name])
+                start = mapping.keys[name]
+                item = self.item(node, start)
                 if item is None:
                     self.unread.add(f"items/{before}{name}")
                 else:
-                    entries[before + name] = Entry(before + name, item, node, mapping.keys[name])
+                    full = before + name
+                    entries[full] = Entry(full, item, node, start, written[start.line])
         return entries
 
     def item(self, node: Node, start: Place) -> Item | None:
@@ -248,6 +268,15 @@ class _Reading:
                 message = "nothing reads this file; records are .yml files in the bank's folders"
                 place = Place(self.shown(path), 1, 1)
                 self.problems.append(Problem(place, "warning", "file-unread", message))
+
+
+def _own_lines(mapping: MappingNode, text: str) -> Mapping[int, str]:
+    """Return the lines of each named value of a file, by the line where its name stands."""
+    lines = text.split("\n")
+    starts = sorted(place.line for place in mapping.keys.values())
+    ends = [*(start - 1 for start in starts[1:]), len(lines)]
+    pairs = zip(starts, ends, strict=True)
+    return {start: "\n".join(lines[start - 1 : end]) for start, end in pairs}
 
 
 def _cut_off(text: str, path: str) -> Iterator[Problem]:

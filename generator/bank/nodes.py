@@ -2,6 +2,7 @@
 
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, field
+from typing import NamedTuple
 
 from generator.diagnostics import Place
 
@@ -9,8 +10,7 @@ Path = tuple[str | int, ...]
 Plain = str | list["Plain"] | dict[str, "Plain"]
 
 
-@dataclass(frozen=True, slots=True)
-class ScalarNode:
+class ScalarNode(NamedTuple):
     """A piece of text.
 
     place   of the first character, or of the block sign for a folded text

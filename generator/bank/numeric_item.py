@@ -51,7 +51,10 @@ class Tolerance:
 
 @dataclass(frozen=True, slots=True)
 class PreparedItem:
-    """Everything needed to draw and solve a numeric item, with nothing left as text."""
+    """Everything needed to draw and solve a numeric item, with nothing left as text.
+
+    bare_slips  numbers of the slips that lead to a bare number, which is taken in the answer's unit
+    """
 
     name: str
     grids: Mapping[str, tuple[Value, ...]]
@@ -63,6 +66,7 @@ class PreparedItem:
     limit: Limit
     tolerance: Tolerance
     slips: tuple[tuple[Formula, str], ...]
+    bare_slips: frozenset[int] = frozenset()
 
     @property
     def is_count(self) -> bool:
@@ -74,9 +78,13 @@ def prepare(
     entry: Entry[NumericItem], catalogue: Catalogue
 ) -> tuple[PreparedItem | None, tuple[Problem, ...]]:
     """Return the item ready to draw, and every problem of its grids, units and formulas."""
-    preparing = _Preparing(entry, catalogue)
-    prepared = preparing.item()
-    return (None if preparing.problems else prepared), tuple(preparing.problems)
+    kept = entry.kept.get("prepared")
+    if kept is None or kept[0] is not catalogue:
+        preparing = _Preparing(entry, catalogue)
+        prepared = preparing.item()
+        kept = (catalogue, None if preparing.problems else prepared, tuple(preparing.problems))
+        entry.kept["prepared"] = kept
+    return kept[1], kept[2]
 
 
 class _Preparing:
@@ -88,6 +96,7 @@ class _Preparing:
         self.catalogue = catalogue
         self.problems: list[Problem] = []
         self.kinds: dict[str, Kind] = {}
+        self.bare_slips: set[int] = set()
 
     def item(self) -> PreparedItem | None:
         grids = dict(self._grids())
@@ -119,6 +128,7 @@ class _Preparing:
             limit=answer.limit,
             tolerance=tolerance,
             slips=tuple((f, says) for f, says in slips if f),
+            bare_slips=frozenset(self.bare_slips),
         )
 
     def _unit(self, name: str, *path: str | int) -> Unit | None:
@@ -169,6 +179,8 @@ class _Preparing:
             if result is not None and not _fits(result.unit, unit, bare):
                 message = f"this works out to {result.unit.words}, but the answer is in {unit.name}"
                 self._report("formula-units", message, *path)
+            elif result is not None and not result.agrees_with(unit):
+                self.bare_slips.add(int(path[1]))
         self._formula_problems(problems, *path)
         return None if problems else formula
 

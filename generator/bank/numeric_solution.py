@@ -1,16 +1,19 @@
 """Solving a numeric item for one set of values: the key, the band, and where each slip lands."""
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 from itertools import product
+from math import prod
 
+from generator.bank.numeric_columns import worked_alone
 from generator.bank.numeric_item import PreparedItem, Value
 from generator.diagnostics import OutsideValidity
 from generator.formulas import Catalogue, FormulaRefused, evaluate, holds
 from generator.quantities import Band, Quantity, Unit, acceptance_band, number_text, round_to_step
 
 MOST_DIGITS = 7
+MAY_BE_BELOW_ZERO = ("degC", "degF", "K", "degF_diff")
 
 
 @dataclass(frozen=True, slots=True)
@@ -42,16 +45,39 @@ def solve(
     item: PreparedItem, values: Mapping[str, Value], catalogue: Catalogue
 ) -> Solution | Refusal:
     """Return the solution for a set of values, or why the set is refused."""
+    worked = worked_alone(item, values, catalogue)
+    if worked is None:
+        return solve_by_evaluator(item, values, catalogue)
+    if worked is False:
+        return _not_required()
+    exact, *wrong = worked
+    return _outcome(item, values, exact, wrong)
+
+
+def solve_by_evaluator(
+    item: PreparedItem, values: Mapping[str, Value], catalogue: Catalogue
+) -> Solution | Refusal:
+    """Return what `solve` does, part by part as the formulas stand; slower, and the oracle."""
     try:
         if not all(holds(comparison, values, catalogue) for comparison in item.require):
-            return Refusal("not-required", "the item's own requirement leaves these values out")
+            return _not_required()
         exact = _in_unit(evaluate(item.answer, values, catalogue), item.unit)
-        slips = tuple(
-            (_in_unit(evaluate(formula, values, catalogue), item.unit), says)
-            for formula, says in item.slips
-        )
+        wrong = [
+            _in_unit(evaluate(formula, values, catalogue), item.unit) for formula, _ in item.slips
+        ]
     except (FormulaRefused, OutsideValidity) as error:
         return Refusal("outside-validity", str(error))
+    return _outcome(item, values, exact, wrong)
+
+
+def _not_required() -> Refusal:
+    return Refusal("not-required", "the item's own requirement leaves these values out")
+
+
+def _outcome(
+    item: PreparedItem, values: Mapping[str, Value], exact: Fraction, wrong: Sequence[Fraction]
+) -> Solution | Refusal:
+    slips = tuple(zip(wrong, (says for _, says in item.slips), strict=True))
     key = round_to_step(exact, item.step, item.direction)
     band = _band(item, exact, key)
     return _refused(item, key, band, slips) or Solution(values, exact, key, band, slips)
@@ -74,7 +100,7 @@ def _refused(
     item: PreparedItem, key: Fraction, band: Band, slips: tuple[tuple[Fraction, str], ...]
 ) -> Refusal | None:
     shown = number_text(key, item.step)
-    if key <= 0 and item.unit.name not in ("degC", "degF", "K", "degF_diff"):
+    if key <= 0 and item.unit.name not in MAY_BE_BELOW_ZERO:
         return Refusal("ugly-number", f"the answer is {shown}, which no learner can meet in a shop")
     if len(shown.replace(".", "").strip("-0")) > MOST_DIGITS:
         return Refusal("ugly-number", f"the answer {shown} has too many figures")
@@ -90,11 +116,27 @@ def _refused(
     return None
 
 
+def corner_numbers(item: PreparedItem) -> tuple[int, ...]:
+    """Return the number of every set made of the first and last value of each grid."""
+    numbers = [0]
+    for grid in item.grids.values():
+        ends = dict.fromkeys((0, len(grid) - 1))
+        numbers = [number * len(grid) + end for number in numbers for end in ends]
+    return tuple(numbers)
+
+
+def set_at(item: PreparedItem, number: int) -> Mapping[str, Value]:
+    """Return the set of values with a number, counted from 0 in the order of `all_sets`."""
+    picked: dict[str, Value] = {}
+    for name, grid in reversed(tuple(item.grids.items())):
+        number, place = divmod(number, len(grid))
+        picked[name] = grid[place]
+    return dict(reversed(tuple(picked.items())))
+
+
 def corners(item: PreparedItem) -> Iterator[Mapping[str, Value]]:
     """Return every set made of the first and last value of each grid."""
-    ends = [dict.fromkeys((grid[0], grid[-1])) for grid in item.grids.values()]
-    for combination in product(*ends):
-        yield dict(zip(item.grids, combination, strict=True))
+    return (set_at(item, number) for number in corner_numbers(item))
 
 
 def all_sets(item: PreparedItem) -> Iterator[Mapping[str, Value]]:
@@ -105,7 +147,4 @@ def all_sets(item: PreparedItem) -> Iterator[Mapping[str, Value]]:
 
 def set_count(item: PreparedItem) -> int:
     """Count the sets of values of the grids."""
-    count = 1
-    for grid in item.grids.values():
-        count *= len(grid)
-    return count
+    return prod(map(len, item.grids.values()))

@@ -8,12 +8,20 @@ Pairs = frozenset[tuple[str, str]]
 
 def closure(pairs: Iterable[tuple[str, str]]) -> Pairs:
     """Return every 'first before then' that follows from the pairs."""
-    known = set(pairs)
-    while True:
-        more = {(a, d) for a, b in known for c, d in known if b == c} - known
-        if not more:
-            return frozenset(known)
-        known |= more
+    after: dict[str, set[str]] = {}
+    for first, then in pairs:
+        after.setdefault(first, set()).add(then)
+    return frozenset((first, then) for first in after for then in _all_after(first, after))
+
+
+def _all_after(first: str, after: Mapping[str, set[str]]) -> set[str]:
+    found: set[str] = set()
+    waiting = [first]
+    while waiting:
+        more = after.get(waiting.pop(), set()) - found
+        found |= more
+        waiting += more
+    return found
 
 
 def has_cycle(pairs: Iterable[tuple[str, str]]) -> bool:

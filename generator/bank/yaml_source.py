@@ -1,13 +1,23 @@
 """Reads YAML through libyaml's events, so that `3:1` stays a ratio and `no` stays a word."""
 
 import re
-from collections.abc import Iterator
-from typing import Any
+from collections.abc import Callable
+from typing import Any, TypeAlias
 
 import yaml
+from yaml.events import (
+    AliasEvent,
+    MappingEndEvent,
+    ScalarEvent,
+    SequenceEndEvent,
+    SequenceStartEvent,
+    StreamEndEvent,
+)
 
 from generator.bank.nodes import BrokenNode, ListNode, MappingNode, Node, ScalarNode
 from generator.diagnostics import Place, Problem, odd_signs
+
+Following: TypeAlias = Callable[[], Any]
 
 _LOADER = getattr(yaml, "CLoader", yaml.Loader)
 MOST_LEVELS = 30
@@ -24,7 +34,7 @@ def read_yaml(text: str, path: str) -> tuple[Node | None, tuple[Problem, ...]]:
     if unread:
         return None, unread
     try:
-        node = reader.document(_shallow(yaml.parse(text, Loader=_LOADER)))
+        node = reader.document(text)
     except yaml.MarkedYAMLError as error:
         return None, (*reader.problems, _syntax_problem(error, path))
     except _TooDeep as error:
@@ -60,17 +70,6 @@ class _TooDeep(Exception):
         return Problem(place, "error", "yaml-form", message, "close a bracket, or indent less")
 
 
-def _shallow(events: Iterator[yaml.Event]) -> Iterator[yaml.Event]:
-    """Return the events; raises _TooDeep where lists and mappings are nested too deep."""
-    level = 0
-    for event in events:
-        level += isinstance(event, yaml.CollectionStartEvent)
-        level -= isinstance(event, yaml.CollectionEndEvent)
-        if level > MOST_LEVELS:
-            raise _TooDeep(event)
-        yield event
-
-
 def _syntax_problem(error: yaml.MarkedYAMLError, path: str) -> Problem:
     # a quote or a bracket that is never closed is told where it opens, and not where the reader
     # gave up, which may be the end of the file
@@ -89,90 +88,98 @@ class _Reader:
     def __init__(self, path: str) -> None:
         self.path = path
         self.problems: list[Problem] = []
+        self.level = 0
 
-    def document(self, events: Iterator[yaml.Event]) -> Node | None:
+    def document(self, text: str) -> Node | None:
+        loader = _LOADER(text)
+        try:
+            return self._document(loader.get_event)
+        finally:
+            loader.dispose()
+
+    def _document(self, following: Following) -> Node | None:
         node: Node | None = None
-        for event in events:
+        while type(event := following()) is not StreamEndEvent:
             if isinstance(event, yaml.DocumentStartEvent) and node is not None:
                 self._report(event, "yaml-form", "a second document starts here", "use one file")
                 break
             if isinstance(event, yaml.NodeEvent):
-                node = self._node(event, events)
+                node = self._node(event, following)
         return node
 
-    def _node(self, event: Any, events: Iterator[yaml.Event]) -> Node:
-        place = self._place(event)
-        if isinstance(event, yaml.AliasEvent):
+    def _node(self, event: Any, following: Following) -> Node:
+        mark = event.start_mark
+        place = Place(self.path, mark.line + 1, mark.column + 1)
+        kind = type(event)
+        if kind is AliasEvent:
             self._report(event, "yaml-anchor", f"'*{event.anchor}' points to an anchor", _PLAINLY)
             return BrokenNode(place)
+        if kind is not ScalarEvent:
+            self.level += 1
+            if self.level > MOST_LEVELS:
+                raise _TooDeep(event)
         if event.anchor:
             self._report(event, "yaml-anchor", f"'&{event.anchor}' is an anchor", _PLAINLY)
         if event.tag and event.tag != "!":
             tag = event.tag.replace("tag:yaml.org,2002:", "!!")
             self._report(event, "yaml-tag", f"'{tag}' is a type tag", "leave the tag out")
-        if isinstance(event, yaml.ScalarEvent):
-            return self._scalar(event, place)
-        if isinstance(event, yaml.SequenceStartEvent):
-            return self._list(events, place)
-        return self._mapping(events, place)
-
-    def _scalar(self, event: Any, place: Place) -> ScalarNode:
-        quoted = event.style in ("'", '"')
-        written = event.end_mark.column - event.start_mark.column - 2
-        escaped = quoted and written != len(event.value)
-        block = event.style in ("|", ">") or event.end_mark.line != event.start_mark.line
-        return ScalarNode(
-            event.value, place, place.shifted(1) if quoted else place, block or escaped
+        if kind is ScalarEvent:
+            return _scalar(event, mark, place)
+        node = (
+            self._list(following, place)
+            if kind is SequenceStartEvent
+            else self._mapping(following, place)
         )
+        self.level -= 1
+        return node
 
-    def _list(self, events: Iterator[yaml.Event], place: Place) -> ListNode:
+    def _list(self, following: Following, place: Place) -> ListNode:
         items: list[Node] = []
-        for event in events:
-            if isinstance(event, yaml.SequenceEndEvent):
-                break
-            items.append(self._node(event, events))
+        while type(event := following()) is not SequenceEndEvent:
+            items.append(self._node(event, following))
         return ListNode(tuple(items), place)
 
-    def _mapping(self, events: Iterator[yaml.Event], place: Place) -> Node:
+    def _mapping(self, following: Following, place: Place) -> Node:
         entries: dict[str, Node] = {}
         keys: dict[str, Place] = {}
         spoilt = False
-        for event in events:
-            if isinstance(event, yaml.MappingEndEvent):
-                break
-            key = self._node(event, events)
-            value = self._node(next(events), events)
-            self._enter(key, value, entries, keys, event)
-            spoilt = spoilt or not isinstance(key, ScalarNode) or key.text == "<<"
+        while type(event := following()) is not MappingEndEvent:
+            key = self._node(event, following)
+            value = self._node(following(), following)
+            if type(key) is ScalarNode and key.text != "<<" and key.text not in entries:
+                entries[key.text] = value
+                keys[key.text] = key.place
+            else:
+                self._refuse(key, keys, event)
+                spoilt = spoilt or not isinstance(key, ScalarNode) or key.text == "<<"
         # what a merge would have brought must not be reported as missing
         return BrokenNode(place) if spoilt else MappingNode(entries, keys, place)
 
-    def _enter(
-        self,
-        key: Node,
-        value: Node,
-        entries: dict[str, Node],
-        keys: dict[str, Place],
-        event: yaml.Event,
-    ) -> None:
+    def _refuse(self, key: Node, keys: dict[str, Place], event: yaml.Event) -> None:
         if not isinstance(key, ScalarNode):
             if not isinstance(key, BrokenNode):
                 self._report(event, "yaml-form", "a name is expected here", _NAMED)
         elif key.text == "<<":
             self._report(event, "yaml-anchor", "'<<' merges another mapping", _PLAINLY)
-        elif key.text in entries:
+        else:
             first = keys[key.text].line
             message = f"'{key.text}' stands here again; the first is on line {first}"
             self._report(event, "repeated-key", message, "keep one of the two")
-        else:
-            entries[key.text] = value
-            keys[key.text] = key.place
 
     def _place(self, event: Any) -> Place:
         return Place(self.path, event.start_mark.line + 1, event.start_mark.column + 1)
 
     def _report(self, event: yaml.Event, rule: str, message: str, hint: str) -> None:
         self.problems.append(Problem(self._place(event), "error", rule, message, hint))
+
+
+def _scalar(event: Any, start: Any, place: Place) -> ScalarNode:
+    style, end = event.style, event.end_mark
+    one_line = end.line == start.line
+    if style != "'" and style != '"':
+        return ScalarNode(event.value, place, place, not one_line or style in ("|", ">"))
+    escaped = end.column - start.column - 2 != len(event.value)
+    return ScalarNode(event.value, place, place.shifted(1), not one_line or escaped)
 
 
 _PLAINLY = "write the value out in full"

@@ -1,10 +1,13 @@
 """`guidecoat calculate`."""
 
 import json
+from collections.abc import Iterator
+from typing import TYPE_CHECKING
 
 import click
 
-from generator.refinishing import CATALOGUE, RequestRefused, Worked, work_out
+if TYPE_CHECKING:
+    from generator.refinishing import Worked
 
 
 @click.command()
@@ -22,8 +25,10 @@ def calculate(relation: str | None, inputs: tuple[str, ...], listed: bool, form:
         return
     if relation is None:
         raise click.UsageError("name a relation, or use --list")
+    from generator.refinishing import RequestRefused, work_out
+
     try:
-        worked = work_out(relation, dict(_named(text) for text in inputs))
+        worked = work_out(relation, dict(_named(inputs)))
     except RequestRefused as error:
         raise click.UsageError(str(error)) from error
     if form == "json":
@@ -32,14 +37,17 @@ def calculate(relation: str | None, inputs: tuple[str, ...], listed: bool, form:
         click.echo(_text(worked))
 
 
-def _named(text: str) -> tuple[str, str]:
-    name, sign, value = text.partition("=")
-    if not sign or not name or not value:
-        raise RequestRefused(f"'{text}' is not name=value")
-    return name, value
+def _named(inputs: tuple[str, ...]) -> Iterator[tuple[str, str]]:
+    for text in inputs:
+        name, sign, value = text.partition("=")
+        if not sign or not name or not value:
+            raise click.UsageError(f"'{text}' is not name=value")
+        yield name, value
 
 
 def _listing() -> str:
+    from generator.refinishing import CATALOGUE
+
     lines = []
     for name, relation in CATALOGUE.items():
         inputs = " ".join(
@@ -49,7 +57,7 @@ def _listing() -> str:
     return "\n".join(lines)
 
 
-def _text(worked: Worked) -> str:
+def _text(worked: "Worked") -> str:
     facts = worked.relation.facts
     lines = [*worked.shown(), "", *worked.working, ""]
     if worked.assumed:

@@ -1,13 +1,12 @@
 """`guidecoat check`."""
 
 import sys
+from pathlib import Path
 
 import click
 
-from generator.bank import bank_figures, record_schemas
-from generator.command_line.giveaways import write_list
-from generator.command_line.project import counted, find_project
-from generator.command_line.whole_project import whole_project
+from generator.command_line.project import Project, counted, find_project
+from generator.command_line.verdict_cache import Found, VerdictCache, cache_folder
 from generator.command_line.writing import write_files
 from generator.diagnostics import as_annotations, as_json, as_text, has_errors
 
@@ -27,19 +26,28 @@ from generator.diagnostics import as_annotations, as_json, as_text, has_errors
     is_flag=True,
     help="Also write the list of questions that give one another away.",
 )
-def check(form: str, notes: bool, write_schemas: bool, write_giveaways: bool) -> None:
+@click.option("--no-cache", is_flag=True, help="Judge everything again; keep nothing.")
+def check(
+    form: str, notes: bool, write_schemas: bool, write_giveaways: bool, no_cache: bool
+) -> None:
     """Find every problem of bank and course, and count what they hold.
 
     Example: guidecoat check --format json
+
+    What did not change since the last check is not judged again. The verdicts lie in your cache
+    folder and can be deleted at any time.
     """
     project = find_project()
     if write_schemas:
+        from generator.bank import record_schemas
+
         schemas = {name: text.encode() for name, text in record_schemas().items()}
         write_files(project.bank / "schemas", schemas)
     if write_giveaways:
+        from generator.command_line.giveaways import write_list
+
         write_list(project)
-    bank, problems = whole_project(project)
-    figures = bank_figures(bank) if bank else {"counts": {}, "coverage": {}}
+    problems, figures = _found(project, None if no_cache else cache_folder())
     shown = [p for p in problems if notes or p.severity != "note" or form == "json"]
     if form == "json":
         click.echo(as_json(problems, figures))
@@ -50,6 +58,21 @@ def check(form: str, notes: bool, write_schemas: bool, write_giveaways: bool) ->
             click.echo(as_text(shown, project.read_line))
         click.echo(_summary(figures["counts"], problems))
     sys.exit(1 if has_errors(problems) else 0)
+
+
+def _found(project: Project, folder: Path | None) -> Found:
+    """Return what is wrong and what the bank holds, judged anew as far as anything changed."""
+    cache = VerdictCache(project, folder)
+    found = cache.found()
+    if found is None:
+        from generator.bank import Verdicts, bank_figures
+        from generator.command_line.whole_project import whole_project
+
+        verdicts = Verdicts(cache.ground, cache.records)
+        bank, problems = whole_project(project, verdicts)
+        found = Found(problems, bank_figures(bank) if bank else {"counts": {}, "coverage": {}})
+        cache.keep(found, verdicts.used)
+    return found
 
 
 def _summary(counts: dict[str, object], problems: object) -> str:

@@ -2,13 +2,18 @@
 
 import json
 import sys
+from typing import TYPE_CHECKING, Any
 
 import click
 
-from generator.command_line.project import find_project, sound_bank
+from generator.command_line.project import Project, find_project
 from generator.command_line.seeds import Seed
 from generator.diagnostics import did_you_mean
-from generator.questions import Plain, as_plain, askables
+
+if TYPE_CHECKING:
+    from generator.questions import Askable
+
+Plain = dict[str, Any]
 
 
 @click.command()
@@ -20,17 +25,36 @@ def draw(item: str, seed: str, form: str) -> None:
 
     Example: guidecoat draw film_build/dry_from_wet/wet_film_for_target --seed 7
     """
-    bank = sound_bank(find_project())
-    known = {askable.name: askable for askable in askables(bank)}
-    if item not in known:
-        hint = did_you_mean(item, known) or "items are named module/objective/name"
-        raise click.UsageError(f"the bank has no item '{item}'; {hint}")
-    question = known[item].make(seed, ())
+    from generator.questions import as_plain
+
+    question = _asked(find_project(), item).make(seed, ())
     if question is None:
         click.echo(f"'{item}' gives no question for this seed", err=True)
         sys.exit(1)
     plain = as_plain(question)
     click.echo(json.dumps(plain, ensure_ascii=False, indent=2) if form == "json" else _text(plain))
+
+
+def _asked(project: Project, name: str) -> "Askable":
+    """Return what was asked for, from its own file and what that stands on."""
+    from generator.bank import part_for_question
+    from generator.command_line.needed_part import sound_part
+    from generator.questions import askable_named
+
+    bank = sound_part(project, part_for_question(project.bank, name))
+    asked = askable_named(bank, name)
+    if asked is None:
+        hint = did_you_mean(name, _all_names(project)) or "items are named module/objective/name"
+        raise click.UsageError(f"the bank has no item '{name}'; {hint}")
+    return asked
+
+
+def _all_names(project: Project) -> tuple[str, ...]:
+    from generator.bank import load_bank
+    from generator.questions import askables
+
+    bank, _ = load_bank(project.bank)
+    return tuple(askable.name for askable in askables(bank)) if bank else ()
 
 
 _TAGS = {

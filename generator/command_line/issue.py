@@ -1,23 +1,16 @@
 """`guidecoat issue`."""
 
 from pathlib import Path
-from typing import cast
+from typing import TYPE_CHECKING, cast
 
 import click
 
-from generator.assembly import form_labels
-from generator.bank import Bank
-from generator.command_line.issue_papers import finish_pending, print_again
-from generator.command_line.new_issue import Request, new_issue
-from generator.command_line.papers import PaperSettings
-from generator.command_line.project import bank_hash, find_project, sound_bank
-from generator.command_line.records_desk import records_here
-from generator.command_line.rosters import people_of
+from generator.command_line.project import Project, bank_hash, find_project
 from generator.command_line.seeds import Seed
 from generator.diagnostics import did_you_mean
-from generator.printing import PaperSize
-from generator.records.issues import issue_of, same_request
-from generator.records.people import refuse_erased
+
+if TYPE_CHECKING:
+    from generator.printing import PaperSize
 
 MOST_FORMS = 200
 
@@ -58,9 +51,21 @@ def issue(
     if forms and roster:
         raise click.UsageError("give --forms or --roster, not both; a roster has a form a person")
     project = find_project()
+    _refuse_unknown(project, blueprint)
+    # read only now, so that a misspelt name is told at once
+    from generator.assembly import form_labels
+    from generator.bank import part_for_plan
+    from generator.command_line.issue_papers import finish_pending, print_again
+    from generator.command_line.needed_part import sound_part
+    from generator.command_line.new_issue import Request, new_issue
+    from generator.command_line.papers import PaperSettings
+    from generator.command_line.records_desk import records_here
+    from generator.command_line.rosters import people_of
+    from generator.records.issues import issue_of, same_request
+    from generator.records.people import refuse_erased
+
     people = people_of(roster) if roster else ()
-    bank = sound_bank(project)
-    _refuse_unknown(bank, blueprint)
+    bank = sound_part(project, part_for_plan(project.bank, blueprint))
     settings = PaperSettings(cast("PaperSize", paper.lower()), large_print, on_screen)
     labels = form_labels(len(people) or forms or 1)
     request = Request(blueprint, seed, labels, people, settings)
@@ -86,8 +91,9 @@ def issue(
         )
 
 
-def _refuse_unknown(bank: Bank, blueprint: str) -> None:
-    if blueprint not in bank.blueprints:
-        near = did_you_mean(blueprint, bank.blueprints)
-        hint = f"; {near}" if near else f". The papers are: {', '.join(sorted(bank.blueprints))}"
+def _refuse_unknown(project: Project, blueprint: str) -> None:
+    plans = [path.stem for path in sorted((project.bank / "blueprints").glob("*.yml"))]
+    if blueprint not in plans:
+        near = did_you_mean(blueprint, plans)
+        hint = f"; {near}" if near else f". The papers are: {', '.join(plans)}"
         raise click.UsageError(f"no paper is called '{blueprint}'{hint}")

@@ -5,12 +5,14 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from hashlib import sha256
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 import click
 
-from generator.bank import Bank, load_bank
-from generator.bank.checks import check_bank
 from generator.diagnostics import Problem, as_text, has_errors, sorted_problems
+
+if TYPE_CHECKING:
+    from generator.bank import Bank, Verdicts
 
 
 @dataclass(frozen=True, slots=True)
@@ -82,22 +84,28 @@ def find_project() -> Project:
     )
 
 
-def read_and_check(project: Project) -> tuple[Bank | None, tuple[Problem, ...]]:
+def read_and_check(
+    project: Project, verdicts: "Verdicts | None" = None
+) -> tuple["Bank | None", tuple[Problem, ...]]:
     """Return the bank with every problem of reading and of the rules.
 
+    verdicts  of an earlier check, for records that have not changed
     Rules look only at what could be read, so a broken record is reported once.
     """
+    from generator.bank import load_bank
+    from generator.bank.checks import check_bank
+
     bank, problems = load_bank(project.bank, project.course)
-    found = check_bank(bank) if bank else ()
+    found = check_bank(bank, verdicts) if bank else ()
     return bank, sorted_problems((*problems, *found))
 
 
-def sound_bank(project: Project) -> Bank:
+def sound_bank(project: Project) -> "Bank":
     """Return the bank, or show every error and stop with exit 1."""
     return sound(project, *read_and_check(project))
 
 
-def sound(project: Project, bank: Bank | None, problems: Sequence[Problem]) -> Bank:
+def sound(project: Project, bank: "Bank | None", problems: Sequence[Problem]) -> "Bank":
     """Return the bank where no problem is an error, or show every error and stop with exit 1."""
     errors = [problem for problem in problems if problem.severity == "error"]
     if bank is None or has_errors(problems):

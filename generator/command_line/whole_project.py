@@ -3,16 +3,21 @@
 from collections.abc import Iterator
 from pathlib import Path
 
-from generator.bank import Bank, ScalarNode, written_texts
+from generator.bank import Bank, ScalarNode, Verdicts, written_texts
 from generator.command_line.blueprints import blueprint_problems
 from generator.command_line.project import Project, read_and_check
 from generator.diagnostics import Place, Problem, sorted_problems
 from generator.printing import PrintingRefused, unsettable
 
 
-def whole_project(project: Project) -> tuple[Bank | None, tuple[Problem, ...]]:
-    """Return the bank with every problem that keeps a course or a paper from being made."""
-    bank, problems = read_and_check(project)
+def whole_project(
+    project: Project, verdicts: Verdicts | None = None
+) -> tuple[Bank | None, tuple[Problem, ...]]:
+    """Return the bank with every problem that keeps a course or a paper from being made.
+
+    verdicts  of an earlier check, for records that have not changed
+    """
+    bank, problems = read_and_check(project, verdicts)
     found = [*problems, *_of_files(project)]
     if bank is not None:
         found += _said_once(_of_texts(project, bank), problems)

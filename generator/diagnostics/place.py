@@ -1,10 +1,9 @@
 """Where in the author's files something stands."""
 
-from dataclasses import dataclass
+from typing import NamedTuple
 
 
-@dataclass(frozen=True, slots=True, order=True)
-class Place:
+class Place(NamedTuple):
     """A spot in a text file.
 
     path    path as the author would type it, with forward slashes

@@ -2,6 +2,7 @@
 
 import re
 from collections.abc import Iterator
+from functools import lru_cache
 from unicodedata import category, name, normalize
 
 from generator.diagnostics.place import Place
@@ -34,7 +35,10 @@ def _said(sign: str) -> str:
     return f"a sign stands here that nobody sees: U+{ord(sign):04X}, {words}"
 
 
+@lru_cache(maxsize=8192)
 def normal(text: str) -> str:
     """Return a text without the differences that do not matter to a reader."""
-    seen = "".join(sign for sign in normalize("NFKC", text) if category(sign) != "Cf")
+    seen = normalize("NFKC", text)
+    if not seen.isascii():
+        seen = "".join(sign for sign in seen if category(sign) != "Cf")
     return " ".join(seen.casefold().split()).rstrip(".,;:!? ")

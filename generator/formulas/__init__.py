@@ -2,14 +2,16 @@
 
 Imports quantities and diagnostics; knows no trade relation, only what one must offer
 (catalogue_protocol). Files: syntax, scan, literals, parse, catalogue_protocol, binding,
-ratio_functions, unit_rules, units_check, evaluate, comparison.
+ratio_functions, unit_rules, units_check, evaluate, columns, comparison.
 """
 
 from generator.formulas.binding import bind, pick_result
 from generator.formulas.catalogue_protocol import RATIO, Catalogue, Kind
+from generator.formulas.columns import Column, Columns, NotByColumns
 from generator.formulas.comparison import (
     Comparison,
     check_comparison,
+    held_by,
     holds,
     parse_comparison,
     parse_measure,
@@ -33,6 +35,8 @@ from generator.formulas.units_check import UnitResult, check_units
 __all__ = [
     "CallNode",
     "Catalogue",
+    "Column",
+    "Columns",
     "Comparison",
     "Formula",
     "FormulaProblem",
@@ -41,6 +45,7 @@ __all__ = [
     "MinusNode",
     "NameNode",
     "Node",
+    "NotByColumns",
     "NumberNode",
     "OperationNode",
     "PowerNode",
@@ -50,6 +55,7 @@ __all__ = [
     "check_comparison",
     "check_units",
     "evaluate",
+    "held_by",
     "holds",
     "parse_comparison",
     "parse_formula",

@@ -1,15 +1,17 @@
 """Comparisons such as `wet_film(a, b) < 150 um`, which say what drawn numbers must satisfy."""
 
+import operator
 import re
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
 from dataclasses import dataclass
-from typing import Literal, TypeAlias
+from typing import Any, Literal, TypeAlias
 
 from generator.formulas.catalogue_protocol import Catalogue, Kind
+from generator.formulas.columns import Columns
 from generator.formulas.evaluate import FormulaRefused, Value, evaluate
 from generator.formulas.literals import exact_number
 from generator.formulas.parse import parse_shifted
-from generator.formulas.syntax import Formula, FormulaProblem
+from generator.formulas.syntax import Formula, FormulaProblem, NumberNode
 from generator.formulas.units_check import check_units
 from generator.quantities import UNITS, Quantity, Unit, UnknownUnit, unit_named
 
@@ -22,6 +24,14 @@ _OPERATORS: dict[str, ComparisonOperator] = {
     "!=": "!=",
     "<": "<",
     ">": ">",
+}
+_COMPARE: dict[ComparisonOperator, Callable[[Any, Any], bool]] = {
+    "<": operator.lt,
+    "<=": operator.le,
+    ">": operator.gt,
+    ">=": operator.ge,
+    "==": operator.eq,
+    "!=": operator.ne,
 }
 _OPERATOR = re.compile(r"<=|>=|==|!=|<|>|=")
 _MEASURE = re.compile(r"(\s*)(-?)\s*([0-9.][0-9.eE+-]*)\s+([A-Za-z][A-Za-z0-9_/]*)\s*")
@@ -93,16 +103,23 @@ def holds(comparison: Comparison, values: Mapping[str, Value], catalogue: Catalo
     if not left.unit.agrees_with(right.unit):
         message = f"cannot compare {left.unit.words} with {right.unit.words}"
         raise FormulaRefused(message, comparison.column)
-    a, b = left.base, right.base
-    outcomes: dict[ComparisonOperator, bool] = {
-        "<": a < b,
-        "<=": a <= b,
-        ">": a > b,
-        ">=": a >= b,
-        "==": a == b,
-        "!=": a != b,
-    }
-    return outcomes[comparison.operator]
+    return _COMPARE[comparison.operator](left.base, right.base)
+
+
+def held_by(comparison: Comparison, columns: Columns) -> list[bool]:
+    """Say of each set of values whether a checked comparison is true of it, as `holds` does.
+
+    What it says of a set that the columns call odd means nothing. Raises NotByColumns.
+    """
+    left = columns.column(comparison.left.root)
+    if isinstance(comparison.right, Formula):
+        right = columns.column(comparison.right.root)
+    else:
+        base = comparison.right.base
+        right = columns.column(NumberNode(base, comparison.column))
+    compare = _COMPARE[comparison.operator]
+    pairs = zip(left.above, left.belows(), right.above, right.belows(), strict=True)
+    return [compare(a * d, c * b) for a, b, c, d in pairs]
 
 
 def _operators_outside_brackets(text: str) -> list[re.Match[str]]:

@@ -8,7 +8,7 @@ be asked), versions, study (what the site shows), sources, cautions, plain (the 
 from generator.questions.cautions import hazard_cautions
 from generator.questions.drawing import NothingToDraw, SeededRandom
 from generator.questions.plain import Plain, as_plain
-from generator.questions.pool import Askable, askables
+from generator.questions.pool import Askable, askable_named, askables
 from generator.questions.question import (
     MINUTES,
     ChoiceKey,
@@ -35,6 +35,7 @@ __all__ = [
     "SeededRandom",
     "WrittenKey",
     "as_plain",
+    "askable_named",
     "askables",
     "hazard_cautions",
     "item_versions",

@@ -5,9 +5,9 @@ from dataclasses import dataclass, replace
 from functools import partial
 from math import prod
 
-from generator.bank import Bank, module_of, objective_of
+from generator.bank import Bank, Entry, module_of, objective_of
 from generator.bank.models import Item, NumericItem
-from generator.questions.derived import record_questions
+from generator.questions.derived import RecordQuestion, record_questions
 from generator.questions.item_questions import Taken, kind_of, question_of_item
 from generator.questions.question import Question
 from generator.questions.twins import twin_groups
@@ -72,24 +72,38 @@ def askables(bank: Bank) -> tuple[Askable, ...]:
     )
 
 
+def askable_named(bank: Bank, name: str) -> Askable | None:
+    """Return one question of a bank by its name, and None where there is none; not with its kin."""
+    entry = bank.items.get(name)
+    if entry is not None:
+        return _from_item(bank, entry)
+    asked = (asked for asked in record_questions(bank) if asked.name == name)
+    return next(
+        (_from_record(bank, one, trial) for one in asked if (trial := _trial(bank, one))), None
+    )
+
+
 def _from_items(bank: Bank) -> Iterator[Askable]:
-    for name, entry in bank.items.items():
-        item = entry.record
-        yield Askable(
-            name,
-            name,
-            kind_of(item),
-            objective_of(name),
-            item.use,
-            item.safety,
-            partial(question_of_item, bank, entry),
-            item.level,
-            _variants(item),
-            item.not_with,
-            item.twin_of,
-            item.critical.hazard if item.critical else "",
-            item.place or "",
-        )
+    return (_from_item(bank, entry) for entry in bank.items.values())
+
+
+def _from_item(bank: Bank, entry: Entry[Item]) -> Askable:
+    item = entry.record
+    return Askable(
+        entry.name,
+        entry.name,
+        kind_of(item),
+        objective_of(entry.name),
+        item.use,
+        item.safety,
+        partial(question_of_item, bank, entry),
+        item.level,
+        _variants(item),
+        item.not_with,
+        item.twin_of,
+        item.critical.hazard if item.critical else "",
+        item.place or "",
+    )
 
 
 def _variants(item: Item) -> int:
@@ -101,18 +115,26 @@ def _variants(item: Item) -> int:
 def _from_records(bank: Bank) -> Iterator[Askable]:
     """Return each question that its record can give; one trial shows whether it can."""
     for asked in record_questions(bank):
-        trial = asked.make(bank, "trial")
+        trial = _trial(bank, asked)
         if trial is not None:
-            yield Askable(
-                asked.name,
-                asked.name.rsplit("/", 1)[0],
-                trial.kind,
-                trial.objective,
-                trial.use,
-                trial.safety,
-                partial(asked.make, bank),
-                trial.level,
-                hazard=trial.critical.hazard if trial.critical else "",
-                place=asked.place,
-                sample=trial,
-            )
+            yield _from_record(bank, asked, trial)
+
+
+def _trial(bank: Bank, asked: RecordQuestion) -> Question | None:
+    return asked.make(bank, "trial")
+
+
+def _from_record(bank: Bank, asked: RecordQuestion, trial: Question) -> Askable:
+    return Askable(
+        asked.name,
+        asked.name.rsplit("/", 1)[0],
+        trial.kind,
+        trial.objective,
+        trial.use,
+        trial.safety,
+        partial(asked.make, bank),
+        trial.level,
+        hazard=trial.critical.hazard if trial.critical else "",
+        place=asked.place,
+        sample=trial,
+    )

@@ -1,6 +1,7 @@
 """Small matters of wording in derived questions."""
 
 import re
+from functools import lru_cache
 
 _SMALL = frozenset(
     ("after", "before", "from", "into", "over", "that", "them", "then", "this", "until")
@@ -8,10 +9,11 @@ _SMALL = frozenset(
 )
 
 
-def content_words(text: str) -> set[str]:
+@lru_cache(maxsize=8192)
+def content_words(text: str) -> frozenset[str]:
     """Return the words of a text that carry its meaning, in small letters."""
     words = {word.strip(".,;:'()").lower() for word in text.split()}
-    return {word for word in words if len(word) > 3 and word not in _SMALL}
+    return frozenset(word for word in words if len(word) > 3 and word not in _SMALL)
 
 
 def lower_start(text: str) -> str:

@@ -113,7 +113,7 @@ def _unit_name(hint: Any) -> str:
 def _exact(value: Argument) -> Argument:
     if isinstance(value, tuple):
         return tuple(Fraction(part) for part in value)
-    return Fraction(value)
+    return value if type(value) is Fraction else Fraction(value)
 
 
 def _written_notes(record: str) -> tuple[str, dict[str, str]]:

@@ -103,12 +103,49 @@ def test_no_item_at_all_is_misuse() -> None:
     assert "Missing argument" in misuse(SMALL_PROJECT, "draw")
 
 
-def test_a_bank_with_errors_draws_nothing_and_says_why(tmp_path: Path) -> None:
+def test_an_item_with_errors_is_not_drawn_and_says_why(tmp_path: Path) -> None:
     root = small_project(tmp_path)
-    put(root, "glossary.yml", "gel_time: {term: gel time}\n")
+    path = root / "question_bank" / "items" / "filler" / "mix.yml"
+    text = path.read_text("utf-8")
+    path.write_text(text.replace("level: ", "levl: ", 1), "utf-8")
+    first = next(iter(text.splitlines())).rstrip(":")
+    result = run(root, "draw", f"filler/mix/{first}")
+    assert result.exit_code == 1
+    assert result.stdout == ""
+    assert "[unknown-key]" in result.stderr
+
+
+def test_an_item_that_breaks_a_rule_is_not_drawn(tmp_path: Path) -> None:
+    root = small_project(tmp_path)
+    path = root / "question_bank" / "items" / "filler" / "mix.yml"
+    path.write_text(path.read_text("utf-8").replace("right: true", "right: false"), "utf-8")
     result = run(root, "draw", ITEMS["choice"])
     assert result.exit_code == 1
     assert result.stdout == ""
+    assert "[key-count]" in result.stderr
+    # the same file holds others, which are not told here
+    assert run(root, "draw", ITEMS["order"]).exit_code == 0
+
+
+@pytest.mark.parametrize("broken", ["items/filler/mix.yml", "items/film_build/dry_from_wet.yml"])
+def test_a_broken_record_elsewhere_does_not_stop_a_draw(tmp_path: Path, broken: str) -> None:
+    root = small_project(tmp_path)
+    before = run(root, "draw", ITEMS["choice"])
+    with (root / "question_bank" / broken).open("a", encoding="utf-8") as file:
+        file.write("\nspoilt: {colour: blue}\n")
+    result = run(root, "draw", ITEMS["choice"])
+    assert result.exit_code == 0, result.output
+    assert result.stdout == before.stdout
+    # what is not read is not judged either
+    told = "1 error elsewhere in the bank; guidecoat check shows all\n"
+    assert result.stderr == (told if "filler" in broken else "")
+
+
+def test_a_draw_without_the_frame_of_the_bank_says_why(tmp_path: Path) -> None:
+    root = small_project(tmp_path)
+    put(root, "hazards.yml", "fire: {title: Fire}\n")
+    result = run(root, "draw", ITEMS["choice"])
+    assert result.exit_code == 1
     assert "[missing-key]" in result.stderr
 
 

@@ -149,12 +149,31 @@ def test_a_blueprint_that_cannot_be_filled_writes_nothing(root: Path) -> None:
     assert printed(root) == {}
 
 
-def test_a_bank_with_errors_writes_no_paper(root: Path) -> None:
-    put(root, "glossary.yml", "gel_time: {term: gel time}\n")
+@pytest.mark.parametrize(
+    "broken",
+    ["items/filler/mix.yml", "hazards.yml", "sources.yml", "procedures/mix_filler.yml"],
+)
+def test_errors_in_what_a_paper_may_ask_write_no_paper(root: Path, broken: str) -> None:
+    with (root / "question_bank" / broken).open("a", encoding="utf-8") as file:
+        file.write("\nspoilt: {colour: blue}\n")
     result = run(root, *ISSUE)
     assert result.exit_code == 1
-    assert "[missing-key]" in result.stderr
+    assert f"question_bank/{broken}:" in result.stderr
+    assert "nothing was written" in result.stderr
     assert printed(root) == {}
+
+
+def test_errors_elsewhere_are_told_in_one_line_and_stop_no_paper(root: Path) -> None:
+    put(root, "glossary.yml", "gel_time: {term: gel time}\n")
+    result = run(root, *ISSUE)
+    assert result.exit_code == 0, result.output
+    assert "1 error elsewhere in the bank; guidecoat check shows all\n" in result.stderr
+    assert "missing-key" not in result.stderr
+
+
+def test_a_misspelt_plan_is_told_before_the_bank_is_read(root: Path) -> None:
+    put(root, "bank.yml", "title: [\n")
+    assert "did you mean 'quick_check'?" in misuse(root, "issue", "quick_chek", "--seed", "1")
 
 
 def test_a_file_in_the_place_of_the_folder_is_one_sentence(root: Path) -> None:

@@ -62,7 +62,7 @@ def test_a_record_that_rests_on_memory_serves_study_only(tmp_path):
     questions = by_name(bank)
     assert questions["procedures/wash_trailer/before"].use(bank) == "study"
     assert questions["procedures/mix_filler/before"].use(bank) == "both"
-    assert questions["procedures/wash_trailer/before"].make(bank, "A").pool == "study"
+    assert questions["procedures/wash_trailer/before"].make(bank, "A").use == "study"
 
 
 def test_a_table_question_shows_the_whole_table(bank):

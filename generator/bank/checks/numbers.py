@@ -1,7 +1,6 @@
 """Numeric items: units before numbers, every corner sound, no slip inside the accepted band."""
 
 from collections.abc import Iterator
-from itertools import islice
 from typing import cast
 
 from generator.bank.bank import Bank, Entry
@@ -11,11 +10,12 @@ from generator.bank.numeric_item import PreparedItem, prepare
 from generator.bank.numeric_solution import (
     Refusal,
     Solution,
-    all_sets,
-    corners,
+    corner_numbers,
+    set_at,
     set_count,
     solve,
 )
+from generator.bank.numeric_standing import standings
 from generator.diagnostics import Problem
 from generator.formulas import CallNode
 from generator.refinishing import CATALOGUE
@@ -49,8 +49,12 @@ def refused_sets(bank: Bank) -> Iterator[Problem]:
 def _refusals(entry: Entry[NumericItem], item: PreparedItem) -> Iterator[Problem]:
     seen: set[tuple[str, int | None]] = set()
     accepted = 0
-    stride = max(1, set_count(item) // MOST_SETS)
-    for values in (*corners(item), *islice(all_sets(item), 0, None, stride)):
+    numbers = looked_at(item)
+    for number, standing in zip(numbers, standings(item, numbers, CATALOGUE), strict=True):
+        if standing != "look":
+            accepted += standing == "accepted"
+            continue
+        values = set_at(item, number)
         outcome = solve(item, values, CATALOGUE)
         if isinstance(outcome, Solution):
             accepted += 1
@@ -60,6 +64,13 @@ def _refusals(entry: Entry[NumericItem], item: PreparedItem) -> Iterator[Problem
     if accepted == 0 and not seen:
         message = "no set of values meets the item's own requirements"
         yield entry.problem("error", "nothing-to-draw", message, "require")
+
+
+def looked_at(item: PreparedItem) -> tuple[int, ...]:
+    """Return the numbers of the sets that are solved: the corners, then a spread of all sets."""
+    count = set_count(item)
+    stride = max(1, count // MOST_SETS)
+    return tuple(dict.fromkeys((*corner_numbers(item), *range(0, count, stride))))
 
 
 def _located(

@@ -2,28 +2,38 @@
 
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
-from itertools import combinations
 
 from generator.bank import (
     Pairs,
     StepHazards,
     chain,
-    closure,
     count_orders,
     direct,
     is_legal,
     step_hazards,
-    unguarded_where,
     within,
     without,
 )
 from generator.bank.models import OrderItem, OrderPair, OrderStep, Pair, Procedure
 from generator.questions.drawing.seeded_random import SeededRandom
 from generator.questions.question import LETTERS, OrderKey, ShownPair
+from generator.questions.step_subsets import (
+    FEWEST_STEPS,
+    MOST_ORDERS,
+    MOST_STEPS,
+    subsets_to_ask,
+)
 
-MOST_ORDERS = 24
-FEWEST_STEPS = 4
-MOST_STEPS = 6
+__all__ = [
+    "FEWEST_STEPS",
+    "MOST_ORDERS",
+    "MOST_STEPS",
+    "Scored",
+    "drawable_subsets",
+    "order_key",
+    "scored_item",
+    "scored_procedure",
+]
 
 
 @dataclass(frozen=True, slots=True)
@@ -69,31 +79,8 @@ def _scored(
 
 
 def drawable_subsets(scored: Scored) -> tuple[tuple[str, ...], ...]:
-    """Return the sets of steps of which few enough orders are right to ask for one.
-
-    Every step of a set is tied to another one, and a step that meets a hazard brings its guard
-    along, so that no order of the set that is right is unsafe. Of the sizes from MOST_STEPS down to
-    FEWEST_STEPS the largest that has such a set is used.
-    """
-    names = tuple(scored.steps)
-    implied = closure(scored.reasons)
-    sizes = range(min(MOST_STEPS, len(names)), FEWEST_STEPS - 1, -1)
-    for size in sizes:
-        found = tuple(
-            s for s in combinations(names, size) if _is_drawable(s, implied, scored.hazards)
-        )
-        if found:
-            return found
-    return ()
-
-
-def _is_drawable(steps: Sequence[str], implied: Pairs, hazards: StepHazards) -> bool:
-    shown = set(steps)
-    pairs = frozenset(pair for pair in implied if pair[0] in shown and pair[1] in shown)
-    tied = {name for pair in pairs for name in pair}
-    if tied != shown or unguarded_where(hazards.only(shown), pairs):
-        return False
-    return count_orders(steps, pairs) <= MOST_ORDERS
+    """Return the sets of steps of which few enough orders are right to ask for one."""
+    return subsets_to_ask(tuple(scored.steps), scored.reasons, scored.hazards)
 
 
 def order_key(scored: Scored, steps: Sequence[str], stream: SeededRandom) -> OrderKey:

@@ -58,7 +58,7 @@ def _telling(told: ToldWords, place: int, asked: Asked) -> Iterator[tuple[int, W
     whole = fsum(worth.values())
     numbers = {word for word in key if is_number(word)}
     own = told.texts[place].record
-    for number, value in told.sums(worth).items():
+    for number, value in told.sums(worth, max(RARE_KEY, MOST_OF_KEY * whole)).items():
         text = told.told[number]
         other = told.texts[text.place]
         if other.record == own or not numbers <= text.words:

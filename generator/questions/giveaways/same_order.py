@@ -72,21 +72,25 @@ def _shared(one: Sequence[_Order], other: Sequence[_Order], told: ToldWords) -> 
 
 
 def _alike(step: Words, other: Words, told: ToldWords) -> bool:
+    shared = step & other
+    if not shared:
+        return False
     both = told.mass(step | other)
-    return both > 0 and told.mass(step & other) >= ALIKE * both
+    return both > 0 and told.mass(shared) >= ALIKE * both
 
 
 def _stated(record: str, orders: Sequence[_Order], told: ToldWords) -> Iterator[tuple[str, Shared]]:
     """Return the questions with a text that says which of two steps comes first."""
     for order in orders:
         first, then = ({w: told.mass([w]) for w in step} for step in (order.first, order.then))
-        second = told.sums(then)
-        for number, value in told.sums(first).items():
+        least = MOST_OF_STEP * fsum(first.values())
+        for number, value in told.sums(first, least).items():
             text = told.told[number]
             if (
                 text.tells_order
                 and told.texts[text.place].record != record
-                and value >= MOST_OF_STEP * fsum(first.values())
-                and second.get(number, 0.0) >= MOST_OF_STEP * fsum(then.values())
+                and value >= least
+                and fsum(then[word] for word in then.keys() & text.words)
+                >= MOST_OF_STEP * fsum(then.values())
             ):
                 yield told.texts[text.place].name, as_written(order.text, text.words)

@@ -14,6 +14,8 @@ Words = frozenset[str]
 Kind = Literal["fact", "title", "shown", "wrong"]
 
 
+# sums of weights are exact to the last digit only; a text just at the measure is looked at
+_NEARLY = 1 - 1e-9
 # a text with one of them may say which of two steps comes first
 _ORDER = re.compile(r"\b(before|after|first|then|until|once|as soon as|next)\b", re.IGNORECASE)
 
@@ -57,13 +59,22 @@ class ToldWords:
         # exactly rounded, so that no order of the words moves the last digit
         return fsum(self._weight.get(word, 0.0) for word in words)
 
-    def sums(self, worth: Mapping[str, float]) -> Mapping[int, float]:
-        """Return for each text that has any of some words what they are worth together."""
-        found: dict[int, list[float]] = defaultdict(list)
-        for word, value in worth.items():
-            for number in self._where.get(word, ()):
-                found[number].append(value)
-        return {number: fsum(found[number]) for number in sorted(found)}
+    def sums(self, worth: Mapping[str, float], least: float) -> Mapping[int, float]:
+        """Return for texts that have some of some words what they are worth together.
+
+        least  texts whose words are worth less may be left out
+        A text that has only words from the light end of the list, which together weigh too little,
+        is never looked at; the commonest words are such words.
+        """
+        rare = sorted(worth, key=lambda word: (worth[word], word))
+        light = 0.0
+        while rare and light + worth[rare[0]] < least * _NEARLY:
+            light += worth[rare.pop(0)]
+        places = {number for word in rare for number in self._where.get(word, ())}
+        return {
+            number: fsum(worth[word] for word in worth.keys() & self.told[number].words)
+            for number in sorted(places)
+        }
 
 
 def _told(place: int, text: PaperText) -> Iterable[Told]:

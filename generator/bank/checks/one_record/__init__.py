@@ -16,18 +16,24 @@ from generator.bank.checks.one_record import (
 from generator.bank.checks.one_record.printed_lines import MOST_SIGNS, long_problem
 from generator.bank.checks.one_record.whole_texts import lone_quote_problem, said_twice_problem
 
-FILES = (
+# rules that see one record and the frame of the bank, and never another record
+ALONE = (
     options,
     option_amounts,
     key_words,
     ordering,
-    hazards,
     grids,
     tables,
     table_columns,
-    printed_lines,
-    whole_texts,
     stem_rounding,
 )
+FILES = (*ALONE, hazards, printed_lines, whole_texts)
 
-__all__ = ["FILES", "MOST_SIGNS", "lone_quote_problem", "long_problem", "said_twice_problem"]
+__all__ = [
+    "ALONE",
+    "FILES",
+    "MOST_SIGNS",
+    "lone_quote_problem",
+    "long_problem",
+    "said_twice_problem",
+]

@@ -1,5 +1,6 @@
 """Sources, cautions and coverage: what the bank owes its readers."""
 
+import re
 from collections.abc import Iterator
 from typing import Any
 
@@ -7,10 +8,17 @@ from generator.bank.bank import Bank, Entry, module_of, objective_of
 from generator.bank.checks.numbers import numeric_entries
 from generator.bank.checks.rule import Rule
 from generator.bank.guarding import hazards_met
-from generator.bank.models import SourceTag
+from generator.bank.models import NumericItem, SourceTag
 from generator.bank.numeric_item import prepare
 from generator.diagnostics import Problem
 from generator.refinishing import CATALOGUE
+
+_NAME = re.compile(r"\w+")
+_TOLD_OF = frozenset(
+    name
+    for name, relation in CATALOGUE.items()
+    if relation.facts.status == "from_memory" or (relation.facts.limit and relation.facts.caution)
+)
 
 
 def is_from_memory(bank: Bank, tag: SourceTag) -> bool:
@@ -30,14 +38,22 @@ def memory_keys_exam(bank: Bank) -> Iterator[Problem]:
             hint = "write 'use: study', or read the source and correct its status"
             yield entry.problem("error", "memory-keys-exam", message, "source", hint=hint)
     for numeric in numeric_entries(bank):
-        item, _ = prepare(numeric, CATALOGUE)
-        called = item.answer.relations if item and numeric.record.use != "study" else ()
+        called = _relations(numeric) if numeric.record.use != "study" else ()
         for name in called:
             if name in CATALOGUE and CATALOGUE[name].facts.status == "from_memory":
                 message = f"{name} rests on a text that was not read again"
                 yield numeric.problem(
                     "error", "memory-keys-exam", message, "use", hint="write 'use: study'"
                 )
+
+
+def _relations(entry: Entry[NumericItem]) -> tuple[str, ...]:
+    """Return the relations that a sound item's answer calls and that a rule here speaks of."""
+    # most formulas name none of them, and need not be read to see that
+    if not _TOLD_OF.intersection(_NAME.findall(entry.record.answer.formula)):
+        return ()
+    item, _ = prepare(entry, CATALOGUE)
+    return item.answer.relations if item else ()
 
 
 def caution_missing(bank: Bank) -> Iterator[Problem]:
@@ -52,8 +68,7 @@ def caution_missing(bank: Bank) -> Iterator[Problem]:
 def relation_caution_missing(bank: Bank) -> Iterator[Problem]:
     """Return items on a relation that carries a caution, where the item shows none."""
     for entry in numeric_entries(bank):
-        item, _ = prepare(entry, CATALOGUE)
-        for name in item.answer.relations if item else ():
+        for name in _relations(entry):
             facts = CATALOGUE[name].facts if name in CATALOGUE else None
             shown = entry.record.caution or entry.record.meets
             if facts and facts.limit and facts.caution and not shown:

@@ -1,0 +1,67 @@
+"""Digests of all that a check looks at: the project's files and the code that judges them."""
+
+import os
+import sys
+from collections.abc import Iterable, Iterator
+from hashlib import sha256
+from pathlib import Path
+
+from generator.command_line.project import Project
+
+_CODE = Path(__file__).parents[1]
+_CODE_ENDINGS = (".py", ".tsv", ".typ")
+# what every record of a bank can rest on
+FRAME = ("bank", "outline", "sources", "hazards", "places", "glossary")
+
+
+def whole_digest(project: Project) -> str:
+    """Return a digest of every file that a check of the project may look at, and of the code."""
+    folders = (project.bank, project.course, project.theme)
+    files = [project.root / "mkdocs.yml"]
+    return _digest((code_digest(), *_of_files(files), *map(_of_folder, folders)))
+
+
+def ground_digest(project: Project) -> str:
+    """Return a digest of the frame of the bank and of the code."""
+    return _digest((code_digest(), *_of_files(project.bank / f"{name}.yml" for name in FRAME)))
+
+
+def code_digest() -> str:
+    """Return a digest of the generator's own files and of the packages that it may use."""
+    files = sorted(p for p in _walk(_CODE) if p.suffix in _CODE_ENDINGS)
+    names = (path.relative_to(_CODE).as_posix() for path in files)
+    return _digest((sys.version, *_installed(), *names, *_of_files(files)))
+
+
+def _installed() -> Iterator[str]:
+    """Return the installed packages with their versions, as their folders name them."""
+    for place in sys.path:
+        if Path(place).name in ("site-packages", "dist-packages") and Path(place).is_dir():
+            yield from sorted(found.name for found in Path(place).glob("*.dist-info"))
+
+
+def _of_folder(folder: Path) -> str:
+    paths = sorted(_walk(folder))
+    names = (path.relative_to(folder).as_posix() for path in paths)
+    return _digest((*names, *_of_files(paths)))
+
+
+def _walk(folder: Path) -> Iterator[Path]:
+    for here, folders, files in os.walk(folder):
+        yield from (Path(here, name) for name in (*folders, *files))
+
+
+def _of_files(paths: Iterable[Path]) -> Iterator[str]:
+    """Return the digest of each file; of a link where it leads as well."""
+    for path in paths:
+        led = str(path.readlink()) if path.is_symlink() else ""
+        try:
+            yield led + sha256(path.read_bytes()).hexdigest()
+        except IsADirectoryError:
+            yield f"{led} folder"
+        except OSError as error:
+            yield f"{led} {error.errno}"
+
+
+def _digest(parts: Iterable[str]) -> str:
+    return sha256("\n".join(parts).encode("utf-8", "surrogateescape")).hexdigest()
