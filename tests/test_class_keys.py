@@ -10,17 +10,14 @@ from collections import Counter, defaultdict
 from dataclasses import dataclass
 from decimal import Decimal
 from itertools import pairwise
-from pathlib import Path
 
 import pytest
 
 from generator.assembly import assemble, form_as_plain
 from generator.assembly.forms.forms import form_labels
-from generator.bank import load_bank
 from generator.bank.numeric_solution import Solution, all_sets, solve
 from generator.printing import answer_key, marking_guide, question_paper
 from generator.quantities import number_text
-from generator.questions import askables
 from generator.questions.drawing.numeric import draw_of, prepared
 from generator.refinishing.catalogue import CATALOGUE
 from tests.printing.pdf_reading import FONTS
@@ -37,8 +34,9 @@ from tests.read_back.pages import (
 )
 from tests.read_back.plain_bank import plain_bank
 from tests.read_back.values import NUMBER
+from tests.real import BANK, real_askables, real_bank
+from tests.some import some
 
-ROOT = Path(__file__).parents[1] / "question_bank"
 PEOPLE = tuple(f"Apprentice {number:02d}" for number in range(1, 31))
 # together they touch every kind of question, of items, jobs, faults and tables
 BLUEPRINTS = ("numbers_only", "mid_course", "painter_training")
@@ -60,19 +58,18 @@ class Sheets:
 
 @pytest.fixture(scope="module")
 def records():
-    return plain_bank(ROOT)
+    return plain_bank(BANK)
 
 
 @pytest.fixture(scope="module")
 def bank():
-    bank, _ = load_bank(ROOT)
-    return bank
+    return real_bank()
 
 
 @pytest.fixture(scope="module")
 def classes(bank):
     """The documents of each person of a class, in the order of the roster, by blueprint."""
-    known = askables(bank)
+    known = real_askables()
     return {name: class_of(bank, name, known) for name in BLUEPRINTS}
 
 
@@ -203,7 +200,7 @@ def about(number, found):
 def test_one_wrong_figure_or_letter_on_a_key_is_noticed(records, classes, name):
     sheets = classes[name][0]
     asked, answered = paper_parts(sheets.paper), key_parts(sheets.key)
-    for number, part in answered.items():
+    for number, part in some(answered.items()):
         wrong = sheets.key.replace(part.body, spoilt_key(asked[number].heading, part).strip())
         assert about(number, disagreements(records, sheets.paper, wrong, sheets.guide)), part
 

@@ -6,26 +6,23 @@ worked again from nothing but the numbers that stand on the paper.
 
 import re
 from fractions import Fraction
-from pathlib import Path
 
 import pytest
 
 from generator.assembly import build_forms, form_as_plain
-from generator.bank import load_bank
 from generator.printing import answer_key, question_paper
 from tests.printing.pdf_reading import FONTS, squeezed, whole_text
 from tests.questions.worked_apart import WORKED_APART
 from tests.read_back.values import number_of, read_values, rounded
+from tests.real import real_bank
 
-BANK = Path(__file__).parents[1] / "question_bank"
 FORMS = [("specimen", "A"), ("numbers_only", "A"), ("numbers_only", "B")]
 LEAST = 12
 
 
 @pytest.fixture(scope="module")
 def bank():
-    bank, _ = load_bank(BANK)
-    return bank
+    return real_bank()
 
 
 @pytest.fixture(scope="module")

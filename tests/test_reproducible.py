@@ -1,63 +1,19 @@
 """The same inputs give the same bytes, wherever and whenever the course is built."""
 
-import os
-import shutil
-import subprocess
-import sys
-from pathlib import Path
-
 import pytest
 
-ROOT = Path(__file__).parents[1]
-INPUTS = ("question_bank", "course", "site_theme", "mkdocs.yml")
-BUILDS = {
-    "bay": {"PYTHONHASHSEED": "1", "TZ": "UTC", "LC_ALL": "C.UTF-8"},
-    "trailer bay/second": {"PYTHONHASHSEED": "2", "TZ": "Asia/Tokyo", "LC_ALL": "C"},
-}
+from tests.real import ROOT, build_whole, contents
+from tests.some import some
 
-
-def project_in(folder: Path) -> Path:
-    """Copy what the authors wrote into a folder."""
-    folder.mkdir(parents=True)
-    for name in INPUTS:
-        source = ROOT / name
-        copy = shutil.copytree if source.is_dir() else shutil.copy
-        copy(source, folder / name)
-    return folder
-
-
-def build(project: Path, surroundings: dict[str, str], *command: str) -> None:
-    """Run one command in a project, with its own clock zone, locale and hash seed."""
-    done = subprocess.run(
-        [sys.executable, "-m", "generator", *command],
-        cwd=project,
-        env={**os.environ, "PYTHONPATH": str(ROOT), **surroundings},
-        capture_output=True,
-        text=True,
-        timeout=300,
-    )
-    assert done.returncode == 0, done.stderr
-
-
-def contents(folder: Path) -> dict[str, bytes]:
-    """Read every file of a folder by its path."""
-    return {
-        path.relative_to(folder).as_posix(): path.read_bytes()
-        for path in sorted(folder.rglob("*"))
-        if path.is_file()
-    }
+# the shared build is made with another hash seed, clock zone and locale
+ELSEWHERE = {"PYTHONHASHSEED": "2", "TZ": "Asia/Tokyo", "LC_ALL": "C"}
 
 
 @pytest.fixture(scope="module")
-def built(tmp_path_factory):
+def built(real_project, tmp_path_factory):
     root = tmp_path_factory.mktemp("builds")
-    projects = []
-    for name, surroundings in BUILDS.items():
-        project = project_in(root / name)
-        build(project, surroundings, "build")
-        build(project, surroundings, "issue", "numbers_only", "--forms", "2", "--seed", "spring")
-        projects.append(project)
-    return projects
+    forgetful = {**ELSEWHERE, "XDG_CACHE_HOME": str(root / "cache")}
+    return real_project, build_whole(root / "trailer bay" / "second", forgetful)
 
 
 @pytest.mark.parametrize("folder", ["site", "printed"])
@@ -68,7 +24,7 @@ def test_two_builds_of_the_same_inputs_are_the_same_to_the_byte(built, folder):
 
 
 def test_the_builds_made_a_site_and_papers(built):
-    for project in built:
+    for project in some(built):
         pages = [name for name in contents(project / "site") if name.endswith(".html")]
         papers = contents(project / "printed")
         assert len(pages) > 20
@@ -79,7 +35,7 @@ def test_the_builds_made_a_site_and_papers(built):
 
 
 def test_no_path_of_the_building_machine_is_left_in_the_output(built):
-    for project in built:
+    for project in some(built):
         traces = (str(project).encode(), str(ROOT).encode())
         for folder in ("site", "printed"):
             for name, data in contents(project / folder).items():

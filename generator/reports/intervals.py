@@ -10,7 +10,7 @@ from fractions import Fraction
 from typing import Literal
 
 from generator.assembly.forms import ONE_SIDED_95, TWO_SIDED_95, effective_number, wilson_interval
-from generator.reports.answered_papers import Answer
+from generator.records.sittings import AnsweredQuestion
 from generator.wording import percent
 
 Standing = Literal["shown", "not yet", "more answers needed", "too few questions to say"]
@@ -62,7 +62,7 @@ class Share:
         return f"{percent(self.share)} ({percent(low)} to {percent(high)})"
 
 
-def share_of_marks(answers: Sequence[Answer]) -> Share | None:
+def share_of_marks(answers: Sequence[AnsweredQuestion]) -> Share | None:
     """Return the share of the marks of some answers; None for no answers.
 
     Heavy questions tell less than as many light ones; `effective_number` says how many.
@@ -70,13 +70,13 @@ def share_of_marks(answers: Sequence[Answer]) -> Share | None:
     if not answers:
         return None
     marks = [answer.marks for answer in answers]
-    points = sum((answer.mark.share * answer.marks for answer in answers), Fraction(0))
+    points = sum((answer.share * answer.marks for answer in answers), Fraction(0))
     return Share(points / sum(marks), effective_number(marks))
 
 
-def share_of_answers(answers: Iterable[Answer]) -> Share | None:
+def share_of_answers(answers: Iterable[AnsweredQuestion]) -> Share | None:
     """Return the mean share of some answers, each weighing the same; None for no answers."""
-    shares = [answer.mark.share for answer in answers]
+    shares = [answer.share for answer in answers]
     if not shares:
         return None
     return Share(sum(shares, Fraction(0)) / len(shares), Fraction(len(shares)))

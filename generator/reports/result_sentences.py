@@ -1,7 +1,7 @@
 """The result of a paper in sentences: must-pass questions first, then marks with their interval."""
 
 from generator.questions import lower_start
-from generator.reports.answered_papers import Answer, SatPaper
+from generator.records.sittings import AnsweredPaper, AnsweredQuestion
 from generator.reports.course_names import CourseNames
 from generator.reports.intervals import FEWEST, Standing, share_of_marks
 from generator.wording import VERDICT_WORDS, counted, listed, percent, points_of_marks
@@ -13,7 +13,7 @@ GREY_ZONE = (
 )
 
 
-def gate_sentences(paper: SatPaper, names: CourseNames) -> list[str]:
+def gate_sentences(paper: AnsweredPaper, names: CourseNames) -> list[str]:
     """Say how the must-pass questions came out, before any marks are told."""
     gate = paper.gate
     if not gate:
@@ -37,13 +37,13 @@ def gate_sentences(paper: SatPaper, names: CourseNames) -> list[str]:
     return said
 
 
-def _what_it_guards(answer: Answer, names: CourseNames) -> str:
+def _what_it_guards(answer: AnsweredQuestion, names: CourseNames) -> str:
     if answer.hazard:
         return f"The hazard: {lower_start(answer.hazard)}."
     return f"It is about: {names.objective(answer.objective)}."
 
 
-def marks_sentences(paper: SatPaper) -> list[str]:
+def marks_sentences(paper: AnsweredPaper) -> list[str]:
     """Say the marks, what it takes to pass, and what they show, with the interval."""
     share = share_of_marks(paper.counted)
     if share is None:
@@ -62,7 +62,7 @@ def marks_sentences(paper: SatPaper) -> list[str]:
     ]
 
 
-def verdict_sentence(paper: SatPaper) -> str:
+def verdict_sentence(paper: AnsweredPaper) -> str:
     """Say how a paper came out; where marks and a must-pass question fell short, say both."""
     words = VERDICT_WORDS[paper.verdict]
     if paper.verdict == "must_pass_missed" and too_few_marks(paper):
@@ -70,12 +70,12 @@ def verdict_sentence(paper: SatPaper) -> str:
     return words[:1].upper() + words[1:]
 
 
-def too_few_marks(paper: SatPaper) -> bool:
+def too_few_marks(paper: AnsweredPaper) -> bool:
     """Return whether the marks alone would not have been enough."""
     return paper.points < paper.pass_marks
 
 
-def _standing(standing: Standing, paper: SatPaper) -> str:
+def _standing(standing: Standing, paper: AnsweredPaper) -> str:
     standard = f"that {paper.pass_percent} % of the subject is known"
     if standing == "shown":
         return f"The paper shows {standard}."

@@ -3,12 +3,12 @@
 A letter, a step or a number of the key is never in a sentence: the paper may be used again.
 """
 
-from collections.abc import Iterable, Iterator, Mapping, Sequence
+from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass
-from typing import Any
 
 from generator.issued import ByKind, asked_unit, options_of
-from generator.reports.answered_papers import Answer
+from generator.marking import Ordered, Typed
+from generator.records.sittings import AnsweredQuestion, StoredFinding
 
 ABOUT_OPTION, ABOUT_MISSED, ABOUT_POINT = "option", "missed", "point"
 # in the order in which a report tells them
@@ -67,23 +67,23 @@ class SlipGroup:
     """The same slip wherever it was made on a paper."""
 
     slip: Slip
-    answers: tuple[Answer, ...]
+    answers: tuple[AnsweredQuestion, ...]
 
 
-def slips_of(answer: Answer) -> tuple[Slip, ...]:
+def slips_of(answer: AnsweredQuestion) -> tuple[Slip, ...]:
     """Return what went wrong with an answer, each slip once; None where it is right."""
-    if answer.left_out or answer.mark.share == 1:
+    if answer.left_out or answer.share == 1:
         return ()
     if answer.waits:
         return (Slip("waiting", ""),)
-    if answer.mark.status == "blank":
+    if answer.status == "blank":
         return (Slip("blank", ""),)
     return tuple(dict.fromkeys(_said(answer))) or (_nothing_known(answer),)
 
 
-def grouped_slips(answers: Iterable[Answer]) -> tuple[SlipGroup, ...]:
+def grouped_slips(answers: Iterable[AnsweredQuestion]) -> tuple[SlipGroup, ...]:
     """Gather the same slips of a paper: by kind, must-pass questions first, then by number."""
-    groups: dict[Slip, list[Answer]] = {}
+    groups: dict[Slip, list[AnsweredQuestion]] = {}
     for answer in answers:
         for slip in slips_of(answer):
             groups.setdefault(slip, []).append(answer)
@@ -97,54 +97,61 @@ def _first(group: SlipGroup) -> tuple[bool, int]:
     return not must, min(answer.number for answer in group.answers)
 
 
-def _said(answer: Answer) -> Iterator[Slip]:
-    findings: Sequence[Mapping[str, Any]] = answer.mark.findings.get("went_wrong", ())
-    nothing_right = answer.mark.share == 0
-    for finding in findings:
-        about, text = str(finding["about"]), str(finding["text"])
+def _said(answer: AnsweredQuestion) -> Iterator[Slip]:
+    nothing_right = answer.share == 0
+    for finding in answer.went_wrong:
+        about, text = finding["about"], finding["text"]
         kind = _KIND_OF.get(about, _KIND_OF_QUESTION.of(answer.question["kind"]))
         if about == ABOUT_POINT and nothing_right:
             yield Slip(kind, NO_POINT)
         elif about == ABOUT_MISSED and nothing_right:
             yield Slip(kind, MISSED_ALL)
         elif about == "step":
-            yield Slip(kind, STEP_TWICE if "more than once" in text else LEFT_OUT_STEP)
+            yield Slip(kind, _step(finding, answer))
         elif about == "match":
             yield Slip(kind, text or NO_REASON)
         elif about == ABOUT_OPTION:
-            yield Slip(kind, text, _option_text(answer, str(finding["place"])))
+            yield Slip(kind, text, _option_text(answer, finding["place"]))
         else:
             yield Slip(kind, text, _written_number(answer))
 
 
-def _nothing_known(answer: Answer) -> Slip:
+def _step(finding: StoredFinding, answer: AnsweredQuestion) -> str:
+    """Return what became of a step; markings of earlier editions have no code, so count it."""
+    ordered = answer.response.letters if isinstance(answer.response, Ordered) else ()
+    times = sum(letter.strip().upper() == finding["place"] for letter in ordered)
+    code = finding.get("code") or ("step_twice" if times > 1 else "step_left_out")
+    return STEP_TWICE if code == "step_twice" else LEFT_OUT_STEP
+
+
+def _nothing_known(answer: AnsweredQuestion) -> Slip:
     kind = _KIND_OF_QUESTION.of(answer.question["kind"])
     return Slip(kind, NO_KNOWN_SLIP if kind == "slip" else NO_REASON, _written_number(answer))
 
 
-def _option_text(answer: Answer, letter: str) -> str:
+def _option_text(answer: AnsweredQuestion, letter: str) -> str:
     return next((o["text"] for o in options_of(answer.question) if o["letter"] == letter), "")
 
 
-def _written_number(answer: Answer) -> str:
-    return str(answer.response.get("text", "")) if answer.question["kind"] == "numeric" else ""
+def _written_number(answer: AnsweredQuestion) -> str:
+    return answer.response.text if isinstance(answer.response, Typed) else ""
 
 
-def worth_knowing(answers: Iterable[Answer]) -> tuple[tuple[int, str], ...]:
+def worth_knowing(answers: Iterable[AnsweredQuestion]) -> tuple[tuple[int, str], ...]:
     """Return what cost nothing but is worth saying: another unit, too many or too few figures.
 
     That no unit was written is not: the answer sheet and the table print the unit themselves.
     """
     return tuple(
-        (answer.number, str(note["text"]))
+        (answer.number, note["text"])
         for answer in answers
-        if answer.mark.share == 1 and not answer.left_out
-        for note in answer.mark.findings.get("notes", ())
-        if isinstance(note, Mapping) and _is_worth_saying(note, answer)
+        if answer.share == 1 and not answer.left_out
+        for note in answer.notes
+        if _is_worth_saying(note, answer)
     )
 
 
-def _is_worth_saying(note: Mapping[str, Any], answer: Answer) -> bool:
+def _is_worth_saying(note: StoredFinding, answer: AnsweredQuestion) -> bool:
     if note["about"] == "unit":
-        return bool(note["place"] != asked_unit(answer.question))
-    return bool(note["about"] == "figures")
+        return note["place"] != asked_unit(answer.question)
+    return note["about"] == "figures"

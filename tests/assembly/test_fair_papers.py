@@ -12,9 +12,10 @@ from generator.assembly import assemble, form_labels
 from generator.assembly.supply.plan import cell_counts
 from generator.bank import Bank
 from generator.bank.models import Blueprint
-from generator.questions import Askable, askables
+from generator.questions import Askable
 from generator.questions.giveaways import bank_giveaways, kept_apart
-from tests.bank.small_bank import REPOSITORY, everything_found
+from tests.bank.small_bank import REPOSITORY
+from tests.real import real_askables, real_bank
 
 FORMS = 30
 PLANS = sorted(path.stem for path in (REPOSITORY / "question_bank" / "blueprints").glob("*.yml"))
@@ -22,9 +23,7 @@ PLANS = sorted(path.stem for path in (REPOSITORY / "question_bank" / "blueprints
 
 @cache
 def shipped() -> tuple[Bank, dict[str, Askable]]:
-    bank, _ = everything_found(REPOSITORY)
-    assert bank is not None
-    return bank, {asked.name: asked for asked in askables(bank)}
+    return real_bank(), {asked.name: asked for asked in real_askables()}
 
 
 def critical_cells(plan: Blueprint) -> Counter[str]:

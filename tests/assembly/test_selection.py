@@ -12,6 +12,7 @@ from generator.bank import module_of
 from generator.questions import askables
 from tests.assembly.small_papers import EXAM_CHOICE, papers, plan
 from tests.questions.small_bank import FIRST_JOB, WASH_ORDER, WET_FILM, items
+from tests.some import some
 
 
 @pytest.fixture(scope="module")
@@ -42,14 +43,14 @@ def record_of(bank, question):
 
 
 def test_every_cell_gets_its_exact_count(mixed):
-    for questions in many(mixed):
+    for questions in some(many(mixed)):
         modules = Counter(module_of(question.objective) for question in questions)
         assert modules == {"filler": 6, "film_build": 1, "cleaning": 2}
         assert {q.kind for q in questions if q.objective == "film_build/films"} == {"numeric"}
 
 
 def test_no_two_questions_of_one_record_share_a_paper(mixed):
-    for questions in many(mixed):
+    for questions in some(many(mixed)):
         records = {record_of(mixed[0], question) for question in questions}
         assert len(records) == len(questions)
 
@@ -63,7 +64,7 @@ def test_study_items_are_never_chosen(mixed):
 
 
 def test_the_paper_follows_the_order_of_the_modules(mixed):
-    for questions in many(mixed, 5):
+    for questions in some(many(mixed, 5)):
         modules = [module_of(question.objective) for question in questions]
         assert modules == sorted(modules, key=["cleaning", "filler", "film_build"].index)
 
@@ -84,7 +85,7 @@ def test_no_question_comes_again_while_another_is_unused(tmp_path):
 
 
 def test_objectives_are_spread(mixed):
-    for questions in many(mixed):
+    for questions in some(many(mixed)):
         counts = Counter(q.objective for q in questions if q.objective.startswith("filler/"))
         assert min(counts["filler/mix"], counts["filler/shape"]) >= 2
 

@@ -12,6 +12,7 @@ import pytest
 
 from generator.bank.checks import RULES
 from tests.bank.small_bank import everything_found, put, said, small_project
+from tests.some import some
 
 FOLDER = Path(__file__).parent / "cases"
 
@@ -76,7 +77,7 @@ def test_every_rule_of_the_house_is_broken_by_some_case() -> None:
 
 
 def test_a_rule_keeps_its_gravity_in_every_message() -> None:
-    for case in CASES:
+    for case in some(CASES):
         for line in case.expected:
             rule = line.rpartition("[")[2].rstrip("]")
             assert f": {RULES[rule].severity}: " in line, line

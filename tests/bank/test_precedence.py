@@ -4,7 +4,7 @@ from itertools import combinations, permutations
 from math import factorial
 
 import pytest
-from hypothesis import given
+from hypothesis import assume, given
 from hypothesis import strategies as st
 
 from generator.bank.precedence import (
@@ -18,6 +18,7 @@ from generator.bank.precedence import (
     within,
     without,
 )
+from tests.some import some
 
 # five steps of which S and T have one place each, and Q and R may change places
 STEPS = "PQRST"
@@ -116,8 +117,9 @@ def test_a_chain_leads_from_pair_to_pair_and_exists_where_the_pair_follows(
     given_order: tuple[str, list[tuple[str, str]]],
 ) -> None:
     steps, pairs = given_order
+    assume(len(steps) > 1)
     follows = transitive_closure(pairs)
-    for first, then in permutations(steps, 2):
+    for first, then in some(permutations(steps, 2)):
         row = chain(pairs, first, then)
         assert bool(row) == ((first, then) in follows)
         if row:

@@ -9,7 +9,8 @@ from generator.bank import Bank, module_of
 from generator.bank.counts import bank_figures
 from generator.bank.models import Blueprint
 from generator.diagnostics import Problem
-from tests.bank.small_bank import REPOSITORY, everything_found, said
+from tests.bank.small_bank import said
+from tests.real import real_findings
 
 FIRST_SEVEN = (
     "cleaning",
@@ -24,7 +25,7 @@ FIRST_SEVEN = (
 
 @cache
 def found() -> tuple[Bank, tuple[Problem, ...]]:
-    bank, problems = everything_found(REPOSITORY)
+    bank, problems = real_findings()
     assert bank is not None
     return bank, problems
 

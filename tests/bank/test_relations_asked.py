@@ -7,11 +7,9 @@ the same relation backwards, inside a whole job, and in both systems of units.
 from collections import defaultdict
 from collections.abc import Iterator
 from itertools import islice
-from pathlib import Path
 
 import pytest
 
-from generator.bank import load_bank
 from generator.bank.checks.numbers import numeric_entries
 from generator.bank.numeric_solution import Solution, all_sets, solve
 from generator.formulas import Formula, evaluate, parse_formula
@@ -27,15 +25,15 @@ from tests.bank.relations_asked import (
     PLAINLY,
     US_UNITS,
 )
+from tests.real import real_bank
+from tests.some import some
 
-BANK = Path(__file__).parents[2] / "question_bank"
 DRAWS = 25
 
 
 @pytest.fixture(scope="module")
 def numeric():
-    bank, _ = load_bank(BANK)
-    return {entry.name: (entry.record, prepared(entry)) for entry in numeric_entries(bank)}
+    return {entry.name: (entry.record, prepared(entry)) for entry in numeric_entries(real_bank())}
 
 
 @pytest.fixture(scope="module")
@@ -128,7 +126,7 @@ def test_a_plain_formula_says_the_same_as_its_relation(name, numeric):
 
 
 def test_what_calls_a_relation_from_memory_is_for_study_only(numeric):
-    for name, (record, item) in numeric.items():
+    for name, (record, item) in some(numeric.items()):
         called = [CATALOGUE[name] for name in item.answer.relations if name in CATALOGUE]
         statuses = {relation.facts.status for relation in called}
         if "from_memory" in statuses:

@@ -9,7 +9,6 @@ from jinja2 import Environment, FileSystemLoader
 from playwright.sync_api import Browser, BrowserContext, Page, sync_playwright
 
 from generator.website.context.course import Course
-from generator.website.engine import build_into
 from generator.website.offline.kept_offline import MANIFEST, app_manifest, write_worker
 from generator.website.pages.site import build_site
 from tests.browser.gzip_server import served
@@ -61,11 +60,9 @@ def chromium() -> Iterator[Browser]:
 
 
 @pytest.fixture(scope="session")
-def site_folder(tmp_path_factory: pytest.TempPathFactory) -> Path:
-    """Build the real course once."""
-    folder = tmp_path_factory.mktemp("site")
-    build_into(ROOT / "mkdocs.yml", folder)
-    return folder
+def site_folder(real_site: Path) -> Path:
+    """Return the real course as it was built."""
+    return real_site
 
 
 @pytest.fixture(scope="session")

@@ -2,25 +2,24 @@
 
 from collections.abc import Iterator
 from pathlib import Path
+from shutil import copy
 
 import pytest
 from playwright.sync_api import Browser, Page
 
-from generator.website.engine import build_into
 from generator.website.offline.single_file import ONE_FILE
 from tests.browser.check_steps import begin
-from tests.browser.conftest import ROOT, Visit
+from tests.browser.conftest import Visit
 from tests.browser.test_every_page import violations
 from tests.browser.test_search import look_for, titles
 
 
 @pytest.fixture(scope="session")
-def stick(tmp_path_factory: pytest.TempPathFactory) -> Path:
-    """Build the real course and give a folder that holds the one file alone."""
-    built = tmp_path_factory.mktemp("built")
-    build_into(ROOT / "mkdocs.yml", built, single_file=True)
+def stick(real_project: Path, tmp_path_factory: pytest.TempPathFactory) -> Path:
+    """Return a folder that holds the one file of the real course alone."""
     folder = tmp_path_factory.mktemp("stick")
-    return (built / ONE_FILE).rename(folder / ONE_FILE).parent
+    copy(real_project / "site" / ONE_FILE, folder)
+    return folder
 
 
 @pytest.fixture

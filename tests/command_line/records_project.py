@@ -8,7 +8,7 @@ import pytest
 
 from generator.workflows.bank import loading
 from tests.bank.small_bank import REPOSITORY
-from tests.records.real_bank import real_bank
+from tests.real import real_bank
 
 CODES = "code,name\nApprentice 01,Ann Example\nApprentice 02,\n"
 

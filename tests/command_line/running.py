@@ -1,17 +1,14 @@
 """Runs a command in a project and holds it to its manners: no traceback, known exit codes."""
 
 from contextlib import chdir
-from functools import cache
 from pathlib import Path
 
 from click.testing import CliRunner, Result
 from pytest import MonkeyPatch
 
-from generator.bank import Bank
 from generator.command_line.main import main
-from generator.diagnostics import Problem
 from generator.workflows.bank import loading
-from tests.bank.small_bank import REPOSITORY, everything_found
+from tests.real import real_findings
 
 
 def run(folder: Path, *arguments: str, cache: Path | None = None) -> Result:
@@ -40,11 +37,6 @@ def misuse(folder: Path, *arguments: str) -> str:
     return sentence.rstrip("\n")
 
 
-@cache
-def _real_bank() -> tuple[Bank | None, tuple[Problem, ...]]:
-    return everything_found(REPOSITORY)
-
-
 def read_the_real_bank_once(monkeypatch: MonkeyPatch) -> None:
     """Let commands that are run in the repository share one reading of its bank."""
-    monkeypatch.setattr(loading, "read_and_check", lambda where: _real_bank())
+    monkeypatch.setattr(loading, "read_and_check", lambda where: real_findings())

@@ -10,6 +10,7 @@ from click.testing import Result
 from generator.marking import TABLE_RULES, analyse, analysis_as_plain
 from tests.command_line.running import run
 from tests.marking.published_data import DATA, IQ_KEY, iq_items, lsat6
+from tests.some import some
 
 KEY = "item,key\n" + "".join(f"{item},1\n" for item in range(1, 11))
 TEN = DATA / "worked_ten_by_ten.csv"
@@ -149,7 +150,7 @@ def test_a_missing_file_is_misuse(tmp_path: Path) -> None:
 
 
 def test_every_rule_of_the_tables_is_explained(tmp_path: Path) -> None:
-    for rule, page in TABLE_RULES.items():
+    for rule, page in some(TABLE_RULES.items()):
         result = run(tmp_path, "explain", rule)
         assert result.exit_code == 0
         assert page.why in result.stdout

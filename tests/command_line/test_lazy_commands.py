@@ -5,7 +5,9 @@ import sys
 
 import pytest
 
+from generator.command_line.lazy_commands import LazyGroup
 from generator.command_line.main import main
+from generator.command_line.records.group import records
 from tests.bank.small_bank import SMALL_PROJECT
 from tests.command_line.running import run
 
@@ -13,10 +15,13 @@ from tests.command_line.running import run
 HEAVY = ("pydantic", "yaml", "mkdocs", "markdown_it", "typst", "jinja2", "openpyxl", "sqlite3")
 
 
-@pytest.mark.parametrize("name", list(main.commands))
-def test_the_list_says_the_first_sentence_of_each_command(name: str) -> None:
-    assert main.sentences[name] == main.commands[name].get_short_help_str(limit=200)
-    assert main.commands[name].name == name
+@pytest.mark.parametrize(
+    ("group", "name"), [(group, name) for group in (main, records) for name in group.commands]
+)
+def test_the_list_says_the_first_sentence_of_each_command(group: LazyGroup, name: str) -> None:
+    assert group.commands[name].name == name
+    help_text = group.commands[name].help or ""
+    assert group.sentences[name] == " ".join(help_text.split("\n\n")[0].split())
 
 
 def test_the_list_has_every_command_with_its_whole_sentence() -> None:
@@ -35,6 +40,12 @@ def test_the_list_has_every_command_with_its_whole_sentence() -> None:
         ("check", "--help"),
         ("issue", "--help"),
         ("calculate", "--help"),
+        ("build", "--help"),
+        ("mark", "--help"),
+        ("correct", "--help"),
+        ("report", "--help"),
+        ("analyse", "--help"),
+        ("records", "--help"),
         ("check", "--wrong"),
         ("issue", "no_such_plan", "--seed", "1"),
     ],

@@ -5,13 +5,15 @@ import os
 import re
 import shutil
 import stat
+import sys
 from fractions import Fraction
 from pathlib import Path
 
 import openpyxl
 import pytest
 
-from generator.marking import response_as_plain
+from generator.marking import mark_response, response_as_plain
+from generator.marking.answers import corrected_form
 from generator.records import Person, open_records
 from generator.records.issues.issues import void
 from generator.records.leaving.erase import erase_person
@@ -212,7 +214,7 @@ def test_a_voided_issue_takes_no_answers(shop: Path) -> None:
         void(connection, 1, "the key got out", AT)
     result = run(shop, "mark", table(shop, row("A")))
     assert result.exit_code == 1
-    assert f"form {A} is of issue 1, which was voided" in result.stderr
+    assert f"form {A} belongs to issue 1, which was voided" in result.stderr
     assert "guidecoat records void 1 --take-back" in result.stderr
 
 
@@ -305,3 +307,27 @@ def test_a_full_disk_is_one_sentence_and_nothing_is_lost(small_disk: Path) -> No
     assert list(kept(shop)) == [f"A {ANN}"]
     marked(shop, name)
     assert set(kept(shop)) == {f"A {ANN}", f"B {BOB}"}
+
+
+def test_each_answer_is_marked_once_and_each_form_read_once(
+    shop: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    marks, forms = [], []
+
+    def counted_mark(question, response):
+        marks.append(question["id"])
+        return mark_response(question, response)
+
+    def counted_form(form, changes):
+        forms.append(form["form_id"])
+        return corrected_form(form, changes)
+
+    # a function of each name hides its module from the usual way in
+    marking = sys.modules["generator.marking.answers.mark_form"]
+    reading = sys.modules["generator.records.sittings.corrected_forms"]
+    monkeypatch.setattr(marking, "mark_response", counted_mark)
+    monkeypatch.setattr(reading, "corrected_form", counted_form)
+    marked(shop, table(shop, row("A"), row("B")))
+    # six questions on each paper
+    assert len(marks) == 12
+    assert sorted(forms) == sorted(small_form(label)["form_id"] for label in "AB")

@@ -24,7 +24,7 @@ from tests.bank.small_bank import REPOSITORY
 from tests.command_line.records_project import shop as shop
 from tests.command_line.running import misuse, run
 from tests.printing.pdf_reading import squeezed, whole_text
-from tests.records.real_bank import real_bank
+from tests.real import real_bank
 from tests.records.small_records import WORK, bytes_of, passed, watched
 
 ANN, TRAINER = "Apprentice 01", "Trainer 1"

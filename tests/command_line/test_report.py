@@ -22,7 +22,7 @@ from generator.workflows.reporting import report_files
 from tests.bank.small_bank import REPOSITORY
 from tests.command_line.running import misuse, run
 from tests.printing.pdf_reading import page_texts, whole_text
-from tests.records.real_bank import real_bank
+from tests.real import real_bank
 from tests.reports.sat import AT, apprentices, issued, real_forms, sit, some_wrong
 from tests.reports.toy_forms import choice, form_of, issue_of_forms, keep
 

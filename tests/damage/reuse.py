@@ -1,11 +1,10 @@
 """`check` of one damaged copy after another, where only what changed is read and solved again.
 
-A file with the same bytes gives the same nodes, a node the same record, and a numeric item that
-is not new was found sound when the undamaged bank was looked at. A test holds the outcome against
-the plain `check`.
+A file with the same bytes gives the same nodes, a node the same record, and a record with the same
+text the same verdict. A test holds the outcome against the plain `check`.
 """
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from functools import cache
 from pathlib import Path
 from typing import Any
@@ -14,10 +13,7 @@ from generator.command_line.project import Project
 from pytest import MonkeyPatch
 
 from generator.assembly import shortages
-from generator.bank import Bank, Entry, loader
-from generator.bank.checks import numbers
-from generator.bank.checks.whole_bank import honesty
-from generator.bank.nodes import Node
+from generator.bank import Bank, Node, Verdicts, loader
 from generator.command_line import whole_project as whole
 from generator.diagnostics import Problem, has_errors
 from generator.printing.settable import unsettable
@@ -33,21 +29,21 @@ class Reused:
 
     def __init__(self, root: Path, patch: MonkeyPatch) -> None:
         self.project = Project(root)
-        self._sound: set[int] = set()
+        self._known: Mapping[str, Any] = {}
         self._kept: list[Node] = []
         self._reuse_reading(patch)
-        self._look_at_changed_numbers(patch)
         patch.setattr(whole, "unsettable", _missing_signs)
         patch.setattr(whole, "blueprint_problems", self._blueprints)
-        bank, problems = self.check()
+        sound = Verdicts("sound")
+        bank, problems = whole.whole_project(self.project, sound)
         assert bank is not None
         assert [p for p in problems if p.severity != "note"] == []
         self.bank = bank
-        self._sound |= {id(entry.node) for entry in bank.items.values()}
+        self._known = sound.used
 
     def check(self) -> tuple[Bank | None, tuple[Problem, ...]]:
         """Return the bank as it stands now, and every problem of the project."""
-        return whole.whole_project(self.project)
+        return whole.whole_project(self.project, Verdicts("sound", self._known))
 
     def _reuse_reading(self, patch: MonkeyPatch) -> None:
         read_yaml = cache(loader.read_yaml)
@@ -65,18 +61,9 @@ class Reused:
         patch.setattr(loader, "read_yaml", read_yaml)
         patch.setattr(loader, "read_record", read_record)
 
-    def _look_at_changed_numbers(self, patch: MonkeyPatch) -> None:
-        plain = numbers.numeric_entries
-
-        def changed(bank: Bank) -> Iterator[Entry[Any]]:
-            return (entry for entry in plain(bank) if id(entry.node) not in self._sound)
-
-        patch.setattr(numbers, "numeric_entries", changed)
-        patch.setattr(honesty, "numeric_entries", changed)
-
     def _blueprints(self, bank: Bank, found: Sequence[Problem]) -> tuple[Problem, ...]:
         """Return the plans that cannot be filled, asked where a plan or the outline is new."""
-        if has_errors(found) or not self._sound or _plans(bank) == _plans(self.bank):
+        if has_errors(found) or not self._known or _plans(bank) == _plans(self.bank):
             return ()
         known = self._askables()
         return tuple(p for entry in bank.blueprints.values() for p in shortages(entry, bank, known))

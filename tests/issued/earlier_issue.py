@@ -18,7 +18,7 @@ from generator.issued import IssuedForm
 from generator.marking import answer_table
 from generator.printing.answer_sheet import answer_sheet_content
 from generator.printing.content import (
-    Sheet,
+    PageSize,
     answer_key_content,
     class_key_content,
     feedback_sheet_content,
@@ -32,11 +32,11 @@ from generator.records.store import FILE_NAME, make_private
 from generator.reports import (
     CourseNames,
     analyse_pool,
+    answered_issue,
     class_report,
     person_report,
     pooled,
     pooled_as_plain,
-    sat_issue,
 )
 from generator.website.exam.exam_content import sitting_content
 
@@ -59,7 +59,7 @@ def everything(connection: Records) -> dict[str, Any]:
     """Return what an issue's papers, marks and reports say, with papers as hashes."""
     issue = issue_of(connection, 1)
     forms = [form.content for form in issue.forms]
-    sat = sat_issue(connection, 1)
+    sat = answered_issue(connection, 1)
     names = names_of(forms)
     found = analyse_pool(pooled(connection, [1]))
     return {
@@ -85,7 +85,7 @@ def papers(forms: Sequence[IssuedForm]) -> Iterator[tuple[str, Any]]:
         yield f"{form['form']} feedback", feedback_sheet_content(form)
         yield f"{form['form']} marking guide", marking_guide_content(form)
         yield f"{form['form']} on screen", sitting_content(form)
-    yield "class key", class_key_content(forms, Sheet(210.0, 297.0), False)
+    yield "class key", class_key_content(forms, PageSize(210.0, 297.0), False)
 
 
 def names_of(forms: Sequence[IssuedForm]) -> CourseNames:

@@ -6,7 +6,7 @@ from pathlib import Path
 import pytest
 
 from generator.marking import mark_form, response_from_plain
-from generator.marking.answers import Finding, corrected_form
+from generator.marking.answers import corrected_form
 from generator.records.issues import forms_of
 from generator.records.sittings import all_markings, changes_of, sittings_of
 from tests.issued.earlier_issue import SAID, earlier_records, everything
@@ -51,12 +51,8 @@ def test_its_answers_are_marked_again_as_they_were_before_and_after_the_correcti
                 assert (now.mark.share, now.mark.status) == (then.share, then.status)
                 for way in WAYS:
                     told = then.findings.get(way, [])
-                    assert [told_of(f) for f in getattr(now.mark, way)] == [
-                        (f["about"], f["place"], f["text"]) for f in told
+                    assert [(f.about, f.subject) for f in getattr(now.mark, way)] == [
+                        (f["about"], f["place"]) for f in told
                     ]
                 seen += 1
     assert seen == 27
-
-
-def told_of(finding: Finding) -> tuple[str, str, str]:
-    return finding.about, finding.place, finding.text

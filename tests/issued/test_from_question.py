@@ -9,6 +9,7 @@ from generator.issued import issued_question
 from generator.issued.from_question import ANY_ORDER
 from generator.questions import askables
 from tests.questions.small_bank import FULL, bank_of
+from tests.some import some
 
 FIELDS = {
     "id", "kind", "module", "objective", "level", "pool", "safety", "stem", "caution", "cautions",
@@ -48,7 +49,7 @@ def test_it_is_json_and_comes_back_unchanged(plain):
 
 
 def test_exact_numbers_survive_as_text(questions, plain):
-    for name, question in questions.items():
+    for name, question in some(questions.items()):
         if question.kind != "numeric":
             continue
         key = plain[name]["key"]

@@ -22,6 +22,8 @@ from generator.issued.luck import (
 from generator.marking import Chosen, Matched, Ordered, mark_response
 from tests.assembly.small_papers import papers, plan
 from tests.marking.small_forms import every_kind
+from tests.questions.small_bank import PAPERS, TWO_RIGHT, items
+from tests.some import some
 
 
 @pytest.mark.parametrize(
@@ -62,7 +64,7 @@ def test_a_mixed_form_is_convolved(cut, chance):
 )
 def test_the_smallest_cut_that_keeps_luck_out(questions, cuts):
     # smallest cut with a guesser's chance of at most 1 % and 0.1 %
-    for options, expected in cuts.items():
+    for options, expected in some(cuts.items()):
         form = [(1, one_of(options))] * questions
         found = tuple(
             next(cut for cut in range(questions + 1) if chance_to_reach(form, cut) <= limit)
@@ -138,14 +140,21 @@ def every_guess(plain):
     ]
 
 
+def exam(item):
+    return item.replace("use: study", "use: exam")
+
+
 def test_outcomes_are_those_of_marking_every_answer(tmp_path):
     # the luck of a question is counted by its shape; marking is the independent way
     bank, entry = papers(
         tmp_path,
         plan(
-            "{module: filler, kinds: [choice, multiple_response, order, match], count: 5}",
+            "{module: filler, kinds: [choice, order], count: 3}",
+            "{module: filler, kinds: [multiple_response], count: 1}",
+            "{module: filler, kinds: [match], count: 1}",
             "{module: cleaning, kinds: [order], count: 1}",
         ),
+        {"items/filler/shape.yml": items(papers=exam(PAPERS), safe=exam(TWO_RIGHT))},
     )
     seen = set()
     for seed in range(12):
@@ -155,7 +164,7 @@ def test_outcomes_are_those_of_marking_every_answer(tmp_path):
             marked = Counter(mark_response(plain, guess).share for guess in every_guess(plain))
             assert shares_of(outcomes_of(plain)) == shares_of(marked), plain["id"]
             seen.add(plain["kind"])
-    assert {"choice", "order"} <= seen
+    assert seen == {"choice", "multiple_response", "order", "match"}
 
 
 @pytest.mark.parametrize("question", every_kind()[:2] + every_kind()[3:5], ids=lambda q: q["kind"])

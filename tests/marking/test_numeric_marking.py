@@ -10,6 +10,7 @@ from generator.marking import Mark, Typed, count_significant_digits, mark_respon
 from generator.marking.answers.unit_words import plain_spelling, unit_of_text
 from generator.quantities import BARE, TEMPERATURE, UNITS, Unit, number_text, unit_named
 from tests.marking.issued import Plain, numeric
+from tests.some import some
 
 WET = numeric(
     "128", "127.5", "128.5", slips=[("41.5", "42.5", "You multiplied."), ("35", "36", "Thinner.")]
@@ -220,7 +221,7 @@ def test_figures_are_feedback_and_cost_nothing(shown: str, text: str, says: str 
 @pytest.mark.parametrize("name", UNITS)
 def test_every_unit_is_recognised_by_its_name_and_symbol(name: str) -> None:
     unit = unit_named(name)
-    for spelling in filter(None, (unit.name, unit.symbol, unit.singular)):
+    for spelling in some(filter(None, (unit.name, unit.symbol, unit.singular))):
         assert unit_of_text(spelling, unit) == unit
         assert unit_of_text(spelling.upper(), unit) == unit
 

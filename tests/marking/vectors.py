@@ -13,7 +13,6 @@ from functools import cache
 from itertools import combinations, groupby
 from typing import Any
 
-from generator.bank import load_bank
 from generator.issued import issued_question
 from generator.marking import (
     Awarded,
@@ -27,9 +26,9 @@ from generator.marking import (
     response_as_plain,
 )
 from generator.quantities import number_text
-from generator.questions import SeededRandom, askables
-from tests.bank.small_bank import REPOSITORY
+from generator.questions import SeededRandom
 from tests.marking.numeric_edges import EDGES
+from tests.real import real_askables
 
 Plain = dict[str, Any]
 DRAWN_ORDERS = 6
@@ -101,11 +100,9 @@ def _bank_cases() -> Iterator[Case]:
 
 @cache
 def _study_questions() -> tuple[Plain, ...]:
-    bank, _ = load_bank(REPOSITORY / "question_bank", REPOSITORY / "course")
-    assert bank is not None
     found = (
         askable.make(f"vector-{number}", ())
-        for askable in askables(bank)
+        for askable in real_askables()
         if askable.use in ("study", "both")
         for number in range(2 if askable.kind == "numeric" else 1)
     )

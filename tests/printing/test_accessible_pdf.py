@@ -16,6 +16,7 @@ from generator.printing import (
 )
 from tests.printing.form_for_tests import full_form, issued_form
 from tests.printing.pdf_reading import FONTS, font_descriptors, page_texts, tags
+from tests.some import some
 
 
 def class_key_of_one(form, **more):
@@ -79,7 +80,7 @@ def test_the_same_form_gives_the_same_bytes(paper, large):
 )
 def test_pages_have_the_size_of_the_paper(paper, size, width, height):
     """A4 by ISO 216; US Letter is 8.5 by 11 inches."""
-    for page in PdfReader(BytesIO(paper(full_form(), paper=size, fonts=FONTS))).pages:
+    for page in some(PdfReader(BytesIO(paper(full_form(), paper=size, fonts=FONTS))).pages):
         sides = sorted(float(side) for side in (page.mediabox.width, page.mediabox.height))
         assert sides == pytest.approx([width, height], abs=0.1)
 
@@ -88,7 +89,7 @@ def test_pages_have_the_size_of_the_paper(paper, size, width, height):
 @pytest.mark.parametrize("large", [False, True])
 def test_every_page_has_form_edition_seed_and_its_own_number(paper, large):
     pages = page_texts(paper(full_form(), paper="a4", fonts=FONTS, large_print=large))
-    for number, text in enumerate(pages, 1):
+    for number, text in some(enumerate(pages, 1)):
         assert "Form A Edition 1 Seed 2026-spec" in text
         assert f"Page {number} of {len(pages)}" in text
 
@@ -97,7 +98,7 @@ def test_every_page_has_form_edition_seed_and_its_own_number(paper, large):
 @pytest.mark.parametrize("large", [False, True])
 def test_every_page_of_an_issued_form_carries_its_id(paper, large):
     document = paper(issued_form(), paper="letter", fonts=FONTS, large_print=large)
-    for text in page_texts(document):
+    for text in some(page_texts(document)):
         assert "Id 3F7KQ2MZ" in text
 
 

@@ -1,7 +1,7 @@
 """The class key: every form's answers on as few pages as can be read, one where it fits."""
 
 import pytest
-from hypothesis import given, settings
+from hypothesis import example, given, settings
 from hypothesis import strategies as st
 
 from generator.printing import PrintingRefused, class_key
@@ -146,6 +146,7 @@ def test_tables_hold_every_form_once_and_about_the_same_number(column, forms, la
 
 
 @settings(max_examples=12, deadline=None)
+@example(1, 5, "a4")
 @given(st.integers(1, 30), st.integers(1, 26), st.sampled_from(["a4", "letter"]))
 def test_a_layout_of_one_page_is_one_page_in_print(forms, questions, size):
     chosen = (list(KINDS) * 5)[:questions]
@@ -153,5 +154,6 @@ def test_a_layout_of_one_page_is_one_page_in_print(forms, questions, size):
     page = PageSize(210, 297) if size == "a4" else PageSize(215.9, 279.4)
     cells = [[Cell(("BCD", "AE*"), True)] for _ in chosen]
     pages = page_texts(_class(*many, paper=size))
-    if len(layout_of(cells, _heads(forms), page, False)["tables"]) == 1:
-        assert len(pages) == 1
+    on_one = len(layout_of(cells, _heads(forms), page, False)["tables"]) == 1
+    assert len(pages) == 1 or not on_one
+    assert on_one or forms > 1

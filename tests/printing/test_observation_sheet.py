@@ -18,7 +18,7 @@ from tests.printing.pdf_reading import (
     tags,
     whole_text,
 )
-from tests.records.real_bank import real_bank
+from tests.real import real_bank
 
 HAZARDS = real_bank().hazards
 PROCEDURES = {name: entry.record for name, entry in sorted(real_bank().procedures.items())}

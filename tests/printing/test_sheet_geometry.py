@@ -20,6 +20,7 @@ from tests.printing.form_for_tests import (
     form_of,
     full_form,
 )
+from tests.some import some
 
 QUIET_MICRO, QUIET_CODE = 2 * 9.9 / 11, 4 * 18 / 25
 
@@ -76,7 +77,7 @@ def test_no_two_rings_touch_and_none_leaves_the_frame(form, large):
     geometry = sheet_geometry(form, large_print=large)
     needed = geometry["ring"]["diameter"] + 2 * geometry["ring"]["line"]
     radius = needed / 2
-    for page in geometry["pages"]:
+    for page in some(geometry["pages"]):
         rings = _rings(page)
         assert all(dist(one, other) > needed for one, other in combinations(rings, 2))
         for x, y in rings:
@@ -90,7 +91,7 @@ def test_the_paper_around_the_codes_stays_empty(form, large):
     """Micro QR needs 2 modules around it and QR 4 (ISO/IEC 23941 and 18004)."""
     geometry = sheet_geometry(form, large_print=large)
     radius = geometry["ring"]["diameter"] / 2
-    for page in geometry["pages"]:
+    for page in some(geometry["pages"]):
         codes = [(corner, QUIET_MICRO) for corner in page["corners"]]
         codes.append((page["code"], QUIET_CODE if page["page"] == 1 else 4 * 11 / 25))
         for code, quiet in codes:
@@ -122,7 +123,7 @@ def test_the_rings_stand_for_what_the_kind_of_question_needs(kind, groups, value
 
 def test_boxes_to_write_in_stand_over_their_column_of_rings():
     [(_, field)] = _fields(sheet_geometry(form_of(NUMERIC)))
-    for box, group in zip(field["boxes"], field["groups"], strict=True):
+    for box, group in some(zip(field["boxes"], field["groups"], strict=True)):
         assert box["left"] + box["width"] / 2 == pytest.approx(group["marks"][0]["x"], abs=0.01)
         assert box["top"] + box["height"] < group["marks"][0]["y"]
 
@@ -148,7 +149,7 @@ def test_the_geometry_is_plain_and_names_the_form_and_nothing_of_its_key():
 def test_the_frame_lies_on_both_papers_with_room_for_printers_and_foot(large):
     """Most office printers leave 4.3 mm blank (common practice); the foot needs 12 mm."""
     geometry = sheet_geometry(full_form(), large_print=large)
-    for paper in geometry["papers"].values():
+    for paper in some(geometry["papers"].values()):
         right = paper["width"] - paper["left"] - geometry["frame"]["width"]
         below = paper["height"] - paper["top"] - geometry["frame"]["height"]
         assert min(paper["left"], paper["top"], right) >= 10

@@ -12,6 +12,7 @@ from generator.questions.question import (
     WrittenKey,
 )
 from tests.questions.small_bank import FULL, WET_FILM, bank_of, items
+from tests.some import some
 
 KEYS = {
     "numeric": NumericKey,
@@ -69,7 +70,7 @@ def test_a_name_that_begins_like_another_is_filled_by_itself(tmp_path):
 
 
 def test_the_same_form_always_gives_the_same_question(bank):
-    for entry in bank.items.values():
+    for entry in some(bank.items.values()):
         assert question_of_item(bank, entry, "A") == question_of_item(bank, entry, "A")
 
 

@@ -4,6 +4,7 @@ import pytest
 
 from generator.questions.derived.record_questions import record_questions
 from tests.questions.small_bank import FULL, bank_of
+from tests.some import some
 
 
 @pytest.fixture(scope="module")
@@ -28,7 +29,7 @@ def test_every_record_is_tried_for_every_question(bank):
 
 def test_each_question_comes_from_its_own_record(bank):
     # a maker bound too late would put the last record into every question
-    for name, asked in by_name(bank).items():
+    for name, asked in some(by_name(bank).items()):
         question = asked.make(bank, "A")
         if question is None:
             continue

@@ -11,12 +11,10 @@ from itertools import permutations
 
 import pytest
 
-from generator.bank import Bank
 from generator.bank.guarding import StepHazards, step_hazards, unsafe_at
-from generator.questions import askables
 from generator.questions.drawing.ordering import Scored, scored_item, scored_procedure
 from generator.questions.question import OrderKey
-from tests.bank.test_question_bank import found
+from tests.real import real_askables, real_bank
 
 ORDERS = 200
 PAPERS = 12
@@ -24,10 +22,6 @@ MOST_WALKED = 6
 
 
 @cache
-def real_bank() -> Bank:
-    return found()[0]
-
-
 def works() -> dict[str, tuple[StepHazards, list[tuple[str, str]], Scored]]:
     """Return of every procedure and order item hazards, scoring pairs and what a question marks."""
     bank = real_bank()
@@ -92,12 +86,12 @@ def accepted(
 
 
 def order_questions() -> list[str]:
-    return [a.name for a in askables(real_bank()) if a.kind == "order"]
+    return [a.name for a in real_askables() if a.kind == "order"]
 
 
 @pytest.mark.parametrize("name", order_questions())
 def test_every_order_that_a_drawn_question_takes_is_safe(name: str) -> None:
-    known = {a.name: a for a in askables(real_bank())}
+    known = {a.name: a for a in real_askables()}
     record = name.removesuffix("/order") if name.startswith("procedures/") else name
     hazards, _, scored = works()[record]
     step_of = {text: step for step, text in scored.steps.items()}

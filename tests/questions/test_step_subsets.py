@@ -5,12 +5,12 @@ from itertools import combinations
 from hypothesis import given
 from hypothesis import strategies as st
 
+from generator.bank.checks import MOST_ORDERS
 from generator.bank.guarding import StepHazards, step_hazards, unguarded_where
 from generator.bank.models import OrderStep
 from generator.bank.precedence import count_orders, transitive_closure
 from generator.questions.step_subsets import (
     FEWEST_STEPS,
-    MOST_ORDERS,
     MOST_STEPS,
     subsets_to_ask,
 )

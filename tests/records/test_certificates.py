@@ -22,7 +22,7 @@ from generator.records.practice.observations import ObservedStep, observe
 from generator.records.sittings.corrections import Correction, correct
 from generator.records.sittings.sittings import keep_sittings, sittings_of
 from generator.records.sittings.stored_marks import KeptMark, Marked
-from tests.records.real_bank import real_bank
+from tests.real import real_bank
 from tests.records.small_records import (
     ALL_DONE,
     ANN,

@@ -15,7 +15,12 @@ from generator.records.issues.issues import void
 from generator.records.people.people import add_people, all_people
 from generator.records.sittings import mark_and_store as entering
 from generator.records.sittings.appeals import correct_and_mark_again, preview_correction
-from generator.records.sittings.corrected_forms import corrected_forms, issued_forms, voided_forms
+from generator.records.sittings.corrected_forms import (
+    corrected_forms,
+    issued_forms,
+    up_to_date,
+    voided_forms,
+)
 from generator.records.sittings.corrections import Correction
 from generator.records.sittings.mark_and_store import completed, mark_and_keep
 from generator.records.sittings.sittings import Kept, sittings_of
@@ -53,11 +58,11 @@ def test_papers_of_two_issues_are_kept_together_or_not_at_all(folder):
 def test_nothing_is_read_before_the_lock_is_held(folder, monkeypatch):
     held = []
 
-    def watched(connection, form_ids):
+    def watched(connection, form_ids, loaded):
         held.append(connection.in_transaction)
-        return issued_forms(connection, form_ids)
+        return up_to_date(connection, form_ids, loaded)
 
-    monkeypatch.setattr(entering, "issued_forms", watched)
+    monkeypatch.setattr(entering, "up_to_date", watched)
     with open_records(folder) as connection:
         mark_and_keep(connection, [paper(A)], AT)
     assert held == [True]
@@ -105,6 +110,25 @@ def test_forms_are_found_by_their_ids_unless_their_issue_is_voided(folder):
         assert voided_forms(connection, [A, "NOSUCHID"]) == {A: 1}
         with pytest.raises(RecordsRefused, match=f"no form '{A}' is in use"):
             mark_and_keep(connection, [paper(A)], AT)
+
+
+def test_a_form_that_was_read_is_read_again_only_where_it_changed_meanwhile(folder):
+    with open_records(folder) as connection:
+        loaded = issued_forms(connection, [A, B])
+        found = up_to_date(connection, [A, B, C], loaded)
+        assert found[A] is loaded[A] and found[B] is loaded[B]
+        assert found[C].label == "C"
+        mark_and_keep(connection, [paper(A)], AT, loaded=loaded)
+        change = Correction(CHOICE["id"], accept_option(CHOICE, "A"), "both are sold")
+        correct_and_mark_again(connection, 1, change, AT)
+        again = up_to_date(connection, [A], loaded)
+        assert again[A].content != loaded[A].content
+        # the key that counts is today's, whatever was read before
+        wrong = paper(B, RIGHT | {1: Chosen(("A",))})
+        (entered,) = mark_and_keep(connection, [wrong], AT, loaded=loaded).entered
+        assert entered.mark.verdict == "passed"
+        void(connection, 1, "the key got out", AT)
+        assert up_to_date(connection, [A], loaded) == {}
 
 
 some_answers = st.fixed_dictionaries(

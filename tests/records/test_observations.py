@@ -5,7 +5,7 @@ import pytest
 from generator.records import RecordsRefused
 from generator.records.practice.observations import observations_of, observe, observed_steps
 from generator.records.practice.observed_steps import seen_of, sheet_steps
-from tests.records.real_bank import real_bank
+from tests.real import real_bank
 from tests.records.small_records import ANN, AT, BOB, TRAINER, look, small_records
 
 

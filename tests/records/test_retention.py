@@ -1,7 +1,7 @@
 """Keep-times are shown with their source and how far it was checked; nothing goes by age."""
 
 from generator.records.practice.retention import PERIODS
-from tests.records.real_bank import real_bank
+from tests.real import real_bank
 
 RANK = {"from_memory": 0, "restated": 1, "read": 2}
 

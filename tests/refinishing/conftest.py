@@ -3,13 +3,8 @@
 from pathlib import Path
 
 import pytest
-from hypothesis import settings
 
 from tests.refinishing.published_checks import UnreadableChecks, read_checks
-
-# a busy machine, or a library's first use, is no fault of a relation
-settings.register_profile("untimed", deadline=None)
-settings.load_profile("untimed")
 
 CHECKS = Path(__file__).with_name("published_checks.yml")
 OPTION = "published_checks"

@@ -9,6 +9,7 @@ from typing import Any
 
 from generator.reports import (
     analyse_pool,
+    answered_issue,
     class_report,
     course_names,
     paperwork_of,
@@ -16,9 +17,8 @@ from generator.reports import (
     pooled,
     procedure_names,
     profile,
-    sat_issue,
 )
-from tests.records.real_bank import real_bank
+from tests.real import real_bank
 from tests.reports.sat import apprentices, issued, real_forms, records_with, sit, some_wrong
 
 TODAY = date(2026, 11, 25)
@@ -39,7 +39,7 @@ def real_reports(blueprint: str, people: int, every: int = 2) -> Mapping[str, di
         for place, form in enumerate(forms):
             count = len(form["questions"])
             sit(connection, number, form, some_wrong(*range(1, count + 1, place + every)))
-        sat = sat_issue(connection, number)
+        sat = answered_issue(connection, number)
         worst = sat.papers[0]
         known = paperwork_of(connection, worst.person)
         procedures = procedure_names(real_bank())

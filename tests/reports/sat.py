@@ -20,14 +20,14 @@ from generator.marking import (
     mark_form,
     response_as_plain,
 )
-from generator.questions import askables, item_versions
+from generator.questions import item_versions
 from generator.records import Person, open_records
 from generator.records.issues.frozen_forms import FrozenForm
 from generator.records.issues.issues import freeze, papers_written
 from generator.records.people.people import add_people
 from generator.records.sittings.form_marks import as_marked
 from generator.records.sittings.sittings import NewSitting, keep_sittings
-from tests.records.real_bank import real_bank
+from tests.real import real_askables, real_bank
 
 Plain = dict[str, Any]
 Answering = Callable[[Plain], Response]
@@ -43,7 +43,7 @@ def apprentices(count: int) -> tuple[Person, ...]:
 @cache
 def versions() -> Mapping[str, str]:
     """Return the version of every askable of the real bank."""
-    return item_versions(real_bank(), askables(real_bank()))
+    return item_versions(real_bank(), real_askables())
 
 
 @cache

@@ -8,15 +8,15 @@ from scipy.stats import binomtest
 
 from generator.reports import (
     analyse_pool,
+    answered_issue,
     class_report,
     course_names,
     pooled,
-    sat_issue,
 )
 from generator.reports.classes.class_slips import commonest_slips, gate_misses
 from generator.reports.classes.flagged_questions import COUNTS_ONLY, NO_FLAGS_YET, items_to_look_at
 from generator.reports.classes.reteach import objectives_to_reteach
-from tests.records.real_bank import real_bank
+from tests.real import real_bank
 from tests.reports.sat import apprentices, issued, real_forms, records_with, sit, some_wrong
 from tests.reports.toy_forms import (
     NAMES,
@@ -32,7 +32,7 @@ from tests.reports.toy_forms import (
 
 def reported(connection, number, names=NAMES):
     """Return the class report of an issue, with its own papers analysed."""
-    sat = sat_issue(connection, number)
+    sat = answered_issue(connection, number)
     return class_report(sat, names, analyse_pool(pooled(connection, [sat.issue.number])))
 
 
@@ -206,7 +206,7 @@ def test_figures_pooled_over_issues_say_so(tmp_path):
         numbers = [issue_of_forms(connection, [f]) for f in (form, other)]
         for number, sat in zip(numbers, (form, other), strict=True):
             keep(connection, number, sat, [("air",)], [""])
-        sats = [sat_issue(connection, number) for number in numbers]
+        sats = [answered_issue(connection, number) for number in numbers]
         analysis = analyse_pool(pooled(connection, numbers))
         found = class_report(sats[0], NAMES, analysis)
     assert "Pooled over issues 1, 2, by the version" in found["looks_note"]
@@ -230,7 +230,7 @@ def test_a_real_class_adds_up(tmp_path, count):
         number = issued(connection, forms, codes)
         for place, form in enumerate(forms):
             sit(connection, number, form, some_wrong(*range(1, place % 8)))
-        sat = sat_issue(connection, number)
+        sat = answered_issue(connection, number)
         found = reported(connection, number, course_names(real_bank()))
     verdicts = Counter(paper.verdict for paper in sat.papers)
     assert found["summary"][0].startswith(f"{verdicts['passed']} of {count} passed")

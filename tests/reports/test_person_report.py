@@ -4,13 +4,13 @@ from fractions import Fraction
 
 import pytest
 
-from generator.reports import course_names, person_report, sat_issue
+from generator.reports import answered_issue, course_names, person_report
 from generator.reports.fixed_words import NOT_SAID_PERSON
 from generator.reports.intervals import METHOD
 from generator.reports.person.person_report import KEY_KEPT, NOTHING_TO_STUDY, NOTHING_WRONG, SAMPLE
 from generator.reports.person.study import NO_LESSON, study_rows
 from generator.reports.result_sentences import GREY_ZONE, gate_sentences
-from tests.records.real_bank import real_bank
+from tests.real import real_bank
 from tests.reports.sat import (
     ILLEGIBLE,
     apprentices,
@@ -180,7 +180,7 @@ def test_a_real_paper_is_told_with_real_names(tmp_path):
         issue = issued(connection, [form], codes)
         missed = form["gate"][0]
         sit(connection, issue, form, some_wrong(missed, 9))
-        (paper,) = sat_issue(connection, issue).papers
+        (paper,) = answered_issue(connection, issue).papers
         found = person_report(paper, names)
         assert paper.verdict == "must_pass_missed"
         hazard = form["questions"][missed - 1]["question"]["critical"]["title"].lower()
@@ -194,5 +194,5 @@ def test_a_real_paper_is_told_with_real_names(tmp_path):
             form,
             lambda question, number: ILLEGIBLE if number == 9 else right(question),
         )
-        (again,) = sat_issue(connection, issue).papers
+        (again,) = answered_issue(connection, issue).papers
         assert person_report(again, names)["verdict"].startswith("Not finished")

@@ -15,13 +15,13 @@ from hypothesis import strategies as st
 from generator.records.practice.dated_facts import DatedFact, add_fact
 from generator.records.practice.observations import Observation, ObservedStep, observe
 from generator.reports import (
+    answered_issue,
     class_report,
     course_names,
     paperwork_of,
     person_report,
     procedure_names,
     profile,
-    sat_issue,
 )
 from generator.reports.combined.analysis import analyse_pool
 from generator.reports.combined.answers import pooled
@@ -31,7 +31,7 @@ from generator.reports.person.paperwork import NOBODY, Paperwork, ProcedureName
 from generator.reports.person.placement import GATE, NOT_ASKED, SHOWN, WATCH, Step, placement
 from generator.reports.person.tasks import THRESHOLD, tasks_of
 from tests.marking import issued as hand_written
-from tests.records.real_bank import real_bank
+from tests.real import real_bank
 from tests.reports.sat import (
     AT,
     BLANK,
@@ -255,7 +255,7 @@ def test_no_real_new_hire_is_ever_judged(tmp_path, way, seed):
         (form,) = real_forms("new_hire_check", codes, seed)
         number = issued(connection, [form], codes)
         sit(connection, number, form, WAYS[way])
-        sat = sat_issue(connection, number)
+        sat = answered_issue(connection, number)
         (paper,) = sat.papers
         known = paperwork_of(connection, paper.person)
         made = profile(paper, names, known, procedure_names(real_bank()), TODAY)

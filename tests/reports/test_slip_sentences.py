@@ -4,9 +4,9 @@ from fractions import Fraction
 
 import pytest
 
-from generator.marking import Awarded, Chosen, Typed, mark_as_plain, mark_response
-from generator.records.sittings.stored_marks import KeptMark
-from generator.reports.answered_papers import Answer
+from generator.marking import Awarded, Chosen, Typed, mark_response
+from generator.marking.answers import FormMark, QuestionMark
+from generator.records.sittings.form_marks import as_marked
 from generator.reports.slip_sentences import (
     KINDS,
     MISSED_ALL,
@@ -25,10 +25,16 @@ from tests.reports.toy_forms import answer, took
 
 def marked_answer(question, response, number=1):
     """Mark an answer to a question as it is kept."""
-    plain = mark_as_plain(mark_response(question, response))
-    findings = {name: plain[name] for name in ("went_wrong", "notes")}
-    mark = KeptMark(number, Fraction(plain["share"]), plain["status"], findings)
-    return Answer(number, 1, False, question, {}, mark)
+    entry = QuestionMark(number, 1, False, mark_response(question, response))
+    kept = as_marked(FormMark("not_passed", Fraction(0), 1, 1, (entry,))).marks[0]
+    return answer(
+        number,
+        kept.share,
+        status=kept.status,
+        question=question,
+        findings=kept.findings,
+        response=response,
+    )
 
 
 def test_a_wrong_option_is_named_by_its_own_words_and_its_reason():
@@ -68,7 +74,7 @@ def test_kinds_come_in_a_fixed_order_and_blank_is_apart_from_wrong():
 
 def test_a_number_without_a_known_slip_says_so():
     numeric = issued.numeric("60", "59", "61")
-    given = answer(5, 0, question=numeric, response={"form": "typed", "text": "7"})
+    given = answer(5, 0, question=numeric, response=Typed("7"))
     assert slips_of(given) == (Slip("slip", NO_KNOWN_SLIP, "7"),)
 
 

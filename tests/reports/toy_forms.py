@@ -8,10 +8,15 @@ from typing import Any
 from generator.marking import Chosen, Illegible, Response, mark_form, response_as_plain
 from generator.records.issues.frozen_forms import FrozenForm
 from generator.records.issues.issues import freeze, papers_written
+from generator.records.sittings import (
+    AnsweredPaper,
+    AnsweredQuestion,
+    PaperFindings,
+    PrintedQuestion,
+)
 from generator.records.sittings.form_marks import as_marked
 from generator.records.sittings.sittings import NewSitting, keep_sittings
-from generator.records.sittings.stored_marks import KeptMark
-from generator.reports.answered_papers import Answer, SatPaper
+from generator.records.store import packed
 from generator.reports.course_names import CourseNames
 
 Plain = dict[str, Any]
@@ -142,24 +147,23 @@ def answer(
     marks: int = 1,
     question: Plain | None = None,
     findings: Plain | None = None,
-    response: Plain | None = None,
-) -> Answer:
+    response: Response | None = None,
+) -> AnsweredQuestion:
     """Return an answer with its mark."""
     share = Fraction(share)
     status = status or ("right" if share == 1 else "part" if share else "wrong")
     found = findings or {}
-    return Answer(
-        number=number,
-        marks=marks,
-        must_pass=must_pass,
-        question=question or choice(item),
-        response=response or {},
-        mark=KeptMark(number, share, status, found),
-        left_out=bool(found.get("left_out")),
+    asked = question or choice(item)
+    printed = PrintedQuestion(
+        number, marks, must_pass, bool(found.get("left_out")), asked["id"], "1", asked
     )
+    told = PaperFindings(packed({str(number): found}))
+    return AnsweredQuestion(printed, response, share, status, told)
 
 
-def paper_of(answers: Sequence[Answer], verdict: str = "not_passed", **more: Any) -> SatPaper:
+def paper_of(
+    answers: Sequence[AnsweredQuestion], verdict: str = "not_passed", **more: Any
+) -> AnsweredPaper:
     """Return a paper of some answers."""
     counted = [a for a in answers if not a.left_out]
     most = sum(a.marks for a in counted)
@@ -173,13 +177,13 @@ def paper_of(answers: Sequence[Answer], verdict: str = "not_passed", **more: Any
         "person": "Apprentice 01",
         "sat": AT,
         "verdict": verdict,
-        "points": sum((a.mark.share * a.marks for a in counted), Fraction(0)),
+        "points": sum((a.share * a.marks for a in counted), Fraction(0)),
         "most": most,
         "pass_marks": -(-most * 80 // 100),
         "pass_percent": 80,
         "answers": tuple(answers),
     }
-    return SatPaper(**(values | more))
+    return AnsweredPaper(**(values | more))
 
 
 def took(letter: str, text: str) -> Plain:

@@ -10,8 +10,9 @@ from typing import Any
 
 from generator.marking import mark_response, response_as_plain, response_from_plain
 from generator.marking.answers.typed_number import read_typed
-from generator.website.context import bundles
-from generator.website.exam import exam_page as sitting
+from generator.website.context.bundles import SCRIPTS as COURSE_SCRIPTS
+from generator.website.context.bundles import SEARCH_SCRIPTS
+from generator.website.exam.exam_page import SCRIPTS as EXAM_SCRIPTS
 from generator.website.pages.units_script import units_script
 from generator.website.questions.question_html import marking_data
 from tests.marking.vectors import marking_vectors
@@ -78,11 +79,11 @@ def _numbers() -> Iterator[dict[str, Any]]:
 
 
 def _bundles() -> dict[str, list[str]]:
-    course = list(bundles.SCRIPTS)
-    search = list(bundles.SEARCH_SCRIPTS)
+    course = list(COURSE_SCRIPTS)
+    search = list(SEARCH_SCRIPTS)
     return {
         "course": course,
         "search": [*course, *search],
         "one file": [*course, *search, "one_file"],
-        "exam": list(sitting.SCRIPTS),
+        "exam": list(EXAM_SCRIPTS),
     }

@@ -5,7 +5,7 @@ from typing import Any
 
 from generator.assembly import build_forms, form_as_plain
 from generator.assembly.forms.form_plain import CONSTANTS
-from tests.records.real_bank import real_bank
+from tests.real import real_bank
 from tests.website.small_questions import (
     CHOICE,
     MATCH,

@@ -11,6 +11,7 @@ import pytest
 from generator.website.context.page_context import BuiltPage
 from generator.website.pages.site import Site, build_site
 from generator.website.questions.question_html import marking_data
+from tests.some import some
 from tests.website.small_course import small_course
 from tests.website.small_questions import CHOICE, ORDER
 
@@ -76,14 +77,14 @@ def test_every_link_leads_to_a_page_and_a_place_that_exist(site: Site) -> None:
 
 
 def test_ids_are_unique_and_every_reference_has_its_element(site: Site) -> None:
-    for page in site.pages:
+    for page in some(site.pages):
         found = read(page)
         assert len(found.ids) == len(set(found.ids)), page.path
         assert set(found.references) <= set(found.ids), page.path
 
 
 def test_no_page_carries_style_or_script_that_the_policy_forbids(site: Site) -> None:
-    for page in site.pages:
+    for page in some(site.pages):
         found = read(page)
         assert "style" not in found.attributes, page.path
         assert "style" not in found.tags, page.path

@@ -11,12 +11,10 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from generator.bank import load_bank
 from generator.bank.models import Module
 from generator.website.context.course import Course, Question
 from generator.website.context.page_context import BuiltPage, SiteFile
 from generator.website.context.site_context import SiteContext
-from generator.website.gather import read_course
 from generator.website.questions.methods import method_of, relations_of_items
 from generator.website.questions.packing import packed, weight
 from generator.website.questions.question_pages import (
@@ -25,6 +23,8 @@ from generator.website.questions.question_pages import (
     written_questions,
 )
 from generator.website.questions.question_parts import part_files, parts_index, parts_of
+from tests.real import real_bank, real_course
+from tests.some import some
 from tests.website.small_course import small_course
 from tests.website.small_questions import CHOICE, WET_FILM
 
@@ -38,9 +38,7 @@ MOST_OBJECTIVES_ASKED = 10
 @pytest.fixture(scope="module")
 def course() -> Course:
     """Read the real course once."""
-    found, _ = read_course(ROOT / "question_bank", ROOT / "course")
-    assert found is not None
-    return found
+    return real_course()
 
 
 def times_ten(course: Course, name: str) -> Course:
@@ -93,7 +91,7 @@ def test_every_question_a_page_can_mark_is_in_exactly_one_part(course: Course) -
 def test_a_part_is_named_by_its_file_and_its_first_item_stands_in_the_index(
     course: Course,
 ) -> None:
-    for module in course.taught_modules():
+    for module in some(course.taught_modules()):
         _, files = made(course, module)
         index = parts_index(course, (module,))
         named = {
@@ -110,20 +108,8 @@ def test_a_part_is_named_by_its_file_and_its_first_item_stands_in_the_index(
         assert named == {}
 
 
-def test_no_exam_item_is_in_any_part(course: Course) -> None:
-    bank, _ = load_bank(ROOT / "question_bank")
-    assert bank is not None
-    kept_back = {name for name, entry in bank.items.items() if entry.record.use == "exam"}
-    files = [file for module in course.taught_modules() for file in made(course, module)[1]]
-    found = {question["id"] for file in files for question in held(file)[1]}
-    assert len(kept_back) > 50
-    assert found & kept_back == set()
-    everything = "\n".join(file.text for file in files)
-    assert [name for name in kept_back if name in everything] == []
-
-
 def test_a_module_and_what_a_check_loads_stay_light(course: Course) -> None:
-    for module in course.taught_modules():
+    for module in some(course.taught_modules()):
         pages, files = made(course, module)
         for page in pages:
             assert packed_size(page.html) <= MOST_OF_A_MODULE, page.path
@@ -184,9 +170,7 @@ def test_the_method_is_the_relation_the_record_or_else_the_objective() -> None:
 
 
 def test_every_numeric_item_that_calls_a_relation_has_it_as_its_method(course: Course) -> None:
-    bank, _ = load_bank(ROOT / "question_bank")
-    assert bank is not None
-    found = relations_of_items(bank)
+    found = relations_of_items(real_bank())
     assert found["film_build/dry_from_wet/wet_film_for_target"] == "wet_film"
     assert len(found) > 100
 

@@ -7,12 +7,11 @@ from pathlib import Path
 
 import pytest
 
-from generator.website.engine import build_into
 from generator.website.offline.page_sections import page_sections
 from generator.website.offline.single_file import ONE_FILE
+from tests.some import some
 from tests.website.test_pages import Reader
 
-ROOT = Path(__file__).parents[2]
 FRAME = (
     "<title>{title}</title></head>\n"
     '<body class="page-lesson">\n<header><a href="index.html">Home</a></header>\n'
@@ -22,11 +21,9 @@ FRAME = (
 
 
 @pytest.fixture(scope="module")
-def site(tmp_path_factory: pytest.TempPathFactory) -> Path:
-    """Build the real course with its one file."""
-    folder = tmp_path_factory.mktemp("site")
-    build_into(ROOT / "mkdocs.yml", folder, single_file=True)
-    return folder
+def site(real_project: Path) -> Path:
+    """Return the real course as it was built with its one file."""
+    return real_project / "site"
 
 
 @pytest.fixture(scope="module")
@@ -78,7 +75,7 @@ def test_typefaces_are_inside_as_they_are(site: Path, text: str) -> None:
 
 
 def test_the_licence_of_each_typeface_goes_with_it(site: Path, text: str) -> None:
-    for path in (site / "assets/fonts").glob("LICENCE-*.txt"):
+    for path in some((site / "assets/fonts").glob("LICENCE-*.txt")):
         assert path.read_text("utf-8").strip().splitlines()[0] in text
 
 
@@ -102,16 +99,6 @@ def test_no_element_breaks_the_policy(reader: Reader) -> None:
 
 def test_the_worker_does_not_store_the_one_file(site: Path) -> None:
     assert ONE_FILE not in (site / "offline.js").read_text("utf-8")
-
-
-def test_a_site_without_the_wish_has_no_such_file(tmp_path: Path) -> None:
-    build_into(ROOT / "mkdocs.yml", tmp_path)
-    assert not (tmp_path / ONE_FILE).exists()
-
-
-def test_two_builds_give_the_same_bytes(site: Path, tmp_path: Path) -> None:
-    build_into(ROOT / "mkdocs.yml", tmp_path, single_file=True)
-    assert (tmp_path / ONE_FILE).read_bytes() == (site / ONE_FILE).read_bytes()
 
 
 def test_places_links_and_references_get_the_page_in_front() -> None:

@@ -16,6 +16,7 @@ from urllib.parse import quote
 import pytest
 
 from generator.website.exam.exam_page import SCRIPTS, sitting_page
+from tests.some import some
 from tests.website.on_screen_forms import KINDS, real_form, small_form
 
 THEME = Path(__file__).parents[2] / "site_theme"
@@ -204,7 +205,7 @@ def test_the_policy_allows_this_script_and_this_style_and_no_address(page: str) 
 
 
 def test_no_element_has_a_handler_a_style_or_an_address(page: str) -> None:
-    for tag, attributes in Reader(page).elements:
+    for tag, attributes in some(Reader(page).elements):
         assert not [name for name in attributes if name.startswith("on") or name == "style"]
         for name in ("src", "href", "action"):
             address = attributes.get(name) or "#"
@@ -229,7 +230,7 @@ def test_all_that_the_paper_shows_is_shown(form: dict[str, Any], page: str) -> N
 
 
 def test_options_stand_in_the_order_of_the_form(form: dict[str, Any], page: str) -> None:
-    for entry in form["questions"]:
+    for entry in some(form["questions"]):
         (part,) = re.findall(
             rf'<section class="question[^>]*data-number="{entry["number"]}".*?</section>',
             page,

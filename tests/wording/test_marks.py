@@ -11,8 +11,7 @@ from hypothesis import strategies as st
 from generator.command_line.marking.mark_words import mark_words
 from generator.issued import marks_needed, pass_marks
 from generator.marking import FormMark
-from generator.records.sittings import Result
-from generator.reports.answered_papers import SatPaper
+from generator.records.sittings import AnsweredPaper, Result
 from generator.reports.classes.class_people import person_row
 from generator.wording import marks_text, points_of_marks, points_text
 
@@ -37,7 +36,7 @@ def test_one_mark_is_one_text_on_terminal_certificate_records_and_report(
     assert mark_words(mark) == f"{whole}, not passed yet"
     result = Result("A", 1, "b", "t", "1", "A", "2026-01-01", points, 31, "not_passed", "")
     assert result.in_words == f"not passed yet, {whole}"
-    paper = SatPaper(
+    paper = AnsweredPaper(
         *(1, "b", "t", "A", "id", "1", "A", "2026-01-01", "not_passed", points, 31, 25, 80, ())
     )
     assert person_row(paper)["marks"] == f"{told} of 31"

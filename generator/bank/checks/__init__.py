@@ -13,7 +13,7 @@ from generator.bank.bank import Bank, Entry
 from generator.bank.checks import numbers, reading
 from generator.bank.checks.course import FILES as OF_THE_COURSE
 from generator.bank.checks.course import shown_figures
-from generator.bank.checks.one_record import ENTRY_BY_ENTRY, MOST_ORDERS
+from generator.bank.checks.one_record import ALONE, MOST_ORDERS
 from generator.bank.checks.one_record import FILES as OF_ONE_RECORD
 from generator.bank.checks.rule import Rule
 from generator.bank.checks.whole_bank import FILES as OF_THE_WHOLE_BANK
@@ -26,7 +26,7 @@ _FILES = (reading, *OF_ONE_RECORD, numbers, *OF_THE_WHOLE_BANK, *OF_THE_COURSE)
 RULES: Mapping[str, Rule] = {rule.name: rule for file in _FILES for rule in file.RULES}
 
 # rules that see one record and the frame of the bank, and never another record
-_OF_ONE_RECORD = tuple(rule.name for file in (numbers, *ENTRY_BY_ENTRY) for rule in file.RULES)
+_OF_ONE_RECORD = tuple(rule.name for file in (numbers, *ALONE) for rule in file.RULES)
 
 
 def check_bank(bank: Bank, verdicts: Verdicts | None = None) -> tuple[Problem, ...]:

@@ -5,13 +5,8 @@ from pathlib import Path
 
 import click
 
-from generator.command_line.marking.analysis_text import analysis_text, pooled_text
 from generator.command_line.terminal import accepted, records_here, renamed
 from generator.diagnostics import as_text
-from generator.marking import analysis_as_plain
-from generator.reports import pooled_as_plain
-from generator.workflows.files import line_of
-from generator.workflows.reporting import analyse_issues, analyse_table
 
 _FILE = click.Path(exists=True, dir_okay=False, path_type=Path)
 # SQLite holds no larger row number
@@ -57,6 +52,10 @@ def analyse(
     if from_records:
         if key_file is not None:
             raise click.UsageError("--key-file goes with RESPONSES; issues have their own keys")
+        from generator.command_line.marking.analysis_text import pooled_text
+        from generator.reports import pooled_as_plain
+        from generator.workflows.reporting import analyse_issues
+
         with records_here() as (connection, _):
             pool = accepted(analyse_issues(connection, issues, blueprint, cut))
         as_json = output_format == "json"
@@ -68,6 +67,11 @@ def analyse(
 
 
 def _analyse_table(responses: Path, key_file: Path, cut: int | None, output_format: str) -> None:
+    from generator.command_line.marking.analysis_text import analysis_text
+    from generator.marking import analysis_as_plain
+    from generator.workflows.files import line_of
+    from generator.workflows.reporting import analyse_table
+
     found = accepted(analyse_table(responses, key_file, cut), line_of)
     if found.problems:
         click.echo(as_text(found.problems, line_of), err=True)

@@ -2,9 +2,7 @@
 
 import click
 
-from generator.command_line.marking.correct_words import appeal_text
 from generator.command_line.terminal import accepted, confirmed, issued_records, now, renamed
-from generator.workflows.marking import NewKey, carry_out_correction, plan_correction
 
 
 @click.command()
@@ -53,6 +51,9 @@ def correct(
     ways = (accept, key, accept_number, out or None)
     if sum(way is not None for way in ways) != 1:
         raise click.UsageError("give exactly one of --accept, --key, --accept-number, --leave-out")
+    from generator.command_line.marking.correct_words import appeal_text
+    from generator.workflows.marking import NewKey, carry_out_correction, plan_correction
+
     with issued_records() as connection:
         new_key = NewKey(accept, key, accept_number)
         plan = accepted(plan_correction(connection, issue, label, question, new_key))

@@ -3,18 +3,16 @@
 import sys
 from datetime import date
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 import click
 
-from generator.command_line.marking.mark_entry import entered_by_hand
-from generator.command_line.marking.mark_words import outcome_json, outcome_text
 from generator.command_line.terminal import Day, accepted, issued_records, now, renamed
 from generator.diagnostics import as_text
-from generator.marking.tables import FormAnswers
-from generator.records import Records
-from generator.wording import counted
-from generator.workflows.marking import mark_papers
-from generator.workflows.taking_in import is_page_file, read_files, seats_of, source_line
+
+if TYPE_CHECKING:
+    from generator.records import Records
+    from generator.workflows.taking_in import FilesRead
 
 
 @click.command()
@@ -58,6 +56,11 @@ def mark(
     """
     if bool(responses) == bool(form_id):
         raise click.UsageError("name files with answers, or one paper with --form-id")
+    from generator.command_line.marking.mark_entry import entered_by_hand
+    from generator.command_line.marking.mark_words import outcome_json, outcome_text
+    from generator.workflows.marking import mark_papers
+    from generator.workflows.taking_in import is_page_file, seats_of
+
     alone = len(responses) == 1 and is_page_file(responses[0])
     if person and not form_id and not alone:
         raise click.UsageError("--person goes with --form-id or one .json; a table has its column")
@@ -65,18 +68,23 @@ def mark(
         empty: tuple[str, ...] = ()
         if form_id:
             answers = entered_by_hand(connection, form_id, person)
+            done = mark_papers(connection, answers, at=now(), marker=marker, sat=sat)
         else:
-            answers, empty = _from_files(connection, responses, person)
-        done = mark_papers(connection, answers, at=now(), marker=marker, sat=sat)
+            read = _from_files(connection, responses, person)
+            empty = tuple(read.empty)
+            done = mark_papers(
+                connection, read.answers, at=now(), marker=marker, sat=sat, loaded=read.forms
+            )
         outcome = accepted(done)
         seats = seats_of(connection, empty)
     as_json = output_format == "json"
     click.echo(outcome_json(outcome, empty) if as_json else outcome_text(outcome, seats))
 
 
-def _from_files(
-    connection: Records, files: tuple[Path, ...], person: str
-) -> tuple[list[FormAnswers], tuple[str, ...]]:
+def _from_files(connection: "Records", files: tuple[Path, ...], person: str) -> "FilesRead":
+    from generator.wording import counted
+    from generator.workflows.taking_in import read_files, source_line
+
     read = read_files(connection, files, person)
     if read.problems:
         click.echo(as_text(read.problems, source_line), err=True)
@@ -84,4 +92,4 @@ def _from_files(
         errors = sum(problem.severity == "error" for problem in read.problems)
         click.echo(f"{counted(errors, 'error')}; nothing was marked", err=True)
         sys.exit(1)
-    return read.answers, tuple(read.empty)
+    return read

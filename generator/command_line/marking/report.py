@@ -13,8 +13,6 @@ from generator.command_line.terminal import (
     shown_path,
     today,
 )
-from generator.workflows.bank import readable_bank
-from generator.workflows.reporting import Wanted, write_reports
 
 # SQLite holds no larger row number
 MOST = 2**31
@@ -54,6 +52,9 @@ def report(
         raise click.UsageError("give --person or --form, not both")
     if of_class and (person is not None or label is not None):
         raise click.UsageError("a class report is about everybody: leave --person and --form out")
+    from generator.workflows.bank import readable_bank
+    from generator.workflows.reporting import Wanted, write_reports
+
     wanted = Wanted(person, label, of_class, profiles, large_print)
     with records_here() as (connection, project):
         bank = accepted(readable_bank(project), project.read_line)

@@ -2,17 +2,10 @@
 
 import click
 
-from generator.command_line.records.certificate import certificate
-from generator.command_line.records.dates import date_command, due
-from generator.command_line.records.issues import again, issues, void
-from generator.command_line.records.keeping import backup, check, retention
-from generator.command_line.records.leaving import erase, export, pack
-from generator.command_line.records.mending import show, take_out_command
-from generator.command_line.records.people import people
-from generator.command_line.records.practice import observe, sheet
+from generator.command_line.lazy_commands import LazyGroup
 
 
-@click.group()
+@click.group(cls=LazyGroup)
 def records() -> None:
     """Keep the training records: people, practice, dates, certificates.
 
@@ -23,7 +16,63 @@ def records() -> None:
     """
 
 
-_KEPT = (issues, again, void, people, show, observe, sheet, date_command, due, take_out_command)
-_GOING_OUT = (certificate, pack, export, erase)
-for command in (*_KEPT, *_GOING_OUT, backup, check, retention):
-    records.add_command(command)
+_HERE = "generator.command_line.records"
+assert isinstance(records, LazyGroup)
+records.offer(
+    {
+        "issues": (f"{_HERE}.issues", "List what was issued, newest last."),
+        "print-again": (
+            f"{_HERE}.issues:again",
+            "Write the papers of an issue again, byte by byte as they were.",
+        ),
+        "void": (
+            f"{_HERE}.issues",
+            "Take an issue out of use: it takes no more answers, and its results no longer count.",
+        ),
+        "people": (
+            f"{_HERE}.people",
+            "Add people from a table or one by one, correct a name or a role, or list who is "
+            "there.",
+        ),
+        "show": (
+            f"{_HERE}.mending",
+            "Show what the records hold about a person, each date and observation with its number.",
+        ),
+        "observe": (f"{_HERE}.practice", "Record what somebody saw a person do, step by step."),
+        "sheet": (f"{_HERE}.practice", "Write the observation sheet of a procedure into printed/."),
+        "date": (
+            f"{_HERE}.dates:date_command",
+            "Record that something was done on a day: the date only, never a finding.",
+        ),
+        "due": (
+            f"{_HERE}.dates",
+            "List what is overdue or falls due: refreshers, fit tests, retests.",
+        ),
+        "take-out": (
+            f"{_HERE}.mending:take_out_command",
+            "Take out a date or an observation that was entered by mistake; it counts no more.",
+        ),
+        "certificate": (
+            f"{_HERE}.certificate",
+            "Issue a training certificate from what the records show.",
+        ),
+        "pack": (
+            f"{_HERE}.leaving",
+            "Write what an inspector of painter training asks for into a new folder.",
+        ),
+        "export": (
+            f"{_HERE}.leaving",
+            "Write everything the records hold about a person, for that person.",
+        ),
+        "erase": (f"{_HERE}.leaving", "Take a person out of the records for good."),
+        "backup": (f"{_HERE}.keeping", "Copy the records into a new file while they are in use."),
+        "check": (
+            f"{_HERE}.keeping",
+            "Check that the records are intact and that nobody else can read them.",
+        ),
+        "retention": (
+            f"{_HERE}.keeping",
+            "Show how long such records are kept, place by place. Nothing is deleted by age.",
+        ),
+    }
+)

@@ -1,5 +1,6 @@
 """One response against one key: marks, findings and corrected keys."""
 
+from generator.marking.answers.answer_shape import needs_a_person, refuse_misfit
 from generator.marking.answers.corrected_key import (
     Change,
     Effect,
@@ -13,7 +14,7 @@ from generator.marking.answers.corrected_key import (
 )
 from generator.marking.answers.mark_answer import mark_response
 from generator.marking.answers.mark_form import LEFT_OUT, FormMark, QuestionMark, Verdict, mark_form
-from generator.marking.answers.marks import Finding, Mark, mark_as_plain
+from generator.marking.answers.marks import About, Code, Finding, Mark, Status, mark_as_plain
 from generator.marking.answers.response import (
     Awarded,
     Blank,
@@ -32,11 +33,13 @@ from generator.marking.answers.unit_words import APART, spellings
 
 __all__ = [
     "APART",
+    "About",
     "Awarded",
     "Blank",
     "CannotMark",
     "Change",
     "Chosen",
+    "Code",
     "Effect",
     "Finding",
     "FormMark",
@@ -47,6 +50,7 @@ __all__ = [
     "Ordered",
     "QuestionMark",
     "Response",
+    "Status",
     "Typed",
     "Verdict",
     "accept_number",
@@ -59,6 +63,8 @@ __all__ = [
     "mark_as_plain",
     "mark_form",
     "mark_response",
+    "needs_a_person",
+    "refuse_misfit",
     "response_as_plain",
     "response_from_plain",
     "count_significant_digits",

@@ -2,21 +2,23 @@
 
 from collections.abc import Mapping
 from fractions import Fraction
-from typing import TypeVar
 
-from generator.issued import KINDS, ForKey, IssuedQuestion, MatchAnswerKey, WrittenAnswerKey
+from generator.issued import ForKey, IssuedQuestion, MatchAnswerKey, WrittenAnswerKey
+from generator.marking.answers.answer_shape import (
+    refuse_strange_pairs,
+    refuse_strange_points,
+    refuse_unknown_kind,
+    taken,
+)
 from generator.marking.answers.marks import Finding, Mark, marked, not_marked
 from generator.marking.answers.numeric_marking import mark_numeric
 from generator.marking.answers.options_marking import (
-    known_letters,
     mark_choice,
     mark_multiple_response,
 )
 from generator.marking.answers.order_marking import mark_order
 from generator.marking.answers.response import (
-    WORDS,
     Awarded,
-    CannotMark,
     Chosen,
     Illegible,
     Matched,
@@ -25,8 +27,6 @@ from generator.marking.answers.response import (
     Typed,
     is_empty,
 )
-
-Wanted = TypeVar("Wanted", Chosen, Typed, Ordered, Matched, Awarded)
 
 
 def mark_response(question: IssuedQuestion, response: Response) -> Mark:
@@ -40,38 +40,29 @@ def mark_response(question: IssuedQuestion, response: Response) -> Mark:
         return not_marked("illegible")
     if is_empty(response):
         return not_marked("blank")
-    if question["kind"] not in KINDS:
-        raise CannotMark(f"there is no way to mark a question of the kind '{question['kind']}'")
+    refuse_unknown_kind(question)
     name = question["id"]
     return ForKey(
-        numeric=lambda key: mark_numeric(key, _taken(Typed, response, name).text),
-        choice=lambda key: mark_choice(key, _taken(Chosen, response, name).letters),
+        numeric=lambda key: mark_numeric(key, taken(Typed, response, name).text),
+        choice=lambda key: mark_choice(key, taken(Chosen, response, name).letters),
         multiple_response=lambda key: mark_multiple_response(
-            key, _taken(Chosen, response, name).letters
+            key, taken(Chosen, response, name).letters
         ),
-        order=lambda key: mark_order(key, _taken(Ordered, response, name).letters),
-        match=lambda key: mark_match(key, dict(_taken(Matched, response, name).answers)),
-        written=lambda key: mark_written(key, _taken(Awarded, response, name).marks),
+        order=lambda key: mark_order(key, taken(Ordered, response, name).letters),
+        match=lambda key: mark_match(key, dict(taken(Matched, response, name).answers)),
+        written=lambda key: mark_written(key, taken(Awarded, response, name).marks),
     ).of(question)
-
-
-def _taken(wanted: type[Wanted], response: Response, name: str) -> Wanted:
-    if not isinstance(response, wanted):
-        raise CannotMark(f"{name} takes {WORDS[wanted]}, not {WORDS[type(response)]}")
-    return response
 
 
 def mark_match(key: MatchAnswerKey, answers: Mapping[str, str]) -> Mark:
     """Mark pairs by the share of left-hand numbers that have their letter."""
     numbers = [row["number"] for row in key["left"]]
-    for number in sorted(set(answers) - set(numbers)):
-        raise CannotMark(f"the question has no '{number}', only {', '.join(numbers)}")
-    known_letters(answers.values(), (row["letter"] for row in key["right"]))
+    refuse_strange_pairs(key, answers)
     given = {number: letter.strip().upper() for number, letter in answers.items()}
     wrong = [number for number in numbers if given.get(number) != key["answers"][number]]
     return marked(
         Fraction(len(numbers) - len(wrong), len(numbers)),
-        [Finding("match", number, key["says"].get(number, "")) for number in wrong],
+        [Finding("wrong_row", number, key["says"].get(number, "")) for number in wrong],
     )
 
 
@@ -81,13 +72,9 @@ def mark_written(key: WrittenAnswerKey, marks: tuple[int, ...]) -> Mark:
     Raises CannotMark when a point is missing or has more marks than it is worth.
     """
     points = key["points"]
-    if len(marks) != len(points):
-        raise CannotMark(f"there are {len(points)} marking points, and marks for {len(marks)}")
-    for number, (given, point) in enumerate(zip(marks, points, strict=True), start=1):
-        if not 0 <= given <= point["marks"]:
-            raise CannotMark(f"point {number} takes 0 to {point['marks']} marks, not {given}")
+    refuse_strange_points(key, marks)
     short = [
-        Finding("point", str(number), point["text"])
+        Finding("point_short", str(number), point["text"])
         for number, (given, point) in enumerate(zip(marks, points, strict=True), start=1)
         if given < point["marks"]
     ]

@@ -13,7 +13,7 @@ from generator.marking.answers.response import Blank, CannotMark, Response
 Verdict = Literal["passed", "must_pass_missed", "not_passed", "unfinished"]
 Waits = Literal["", "illegible", "written"]
 LEFT_OUT = "left_out"
-_TO_MARK = Finding("point", "", "A person still has to give the marks for this answer.")
+_TO_MARK = Finding("point_not_marked", "", "A person still has to give the marks for this answer.")
 
 
 @dataclass(frozen=True, slots=True)

@@ -1,6 +1,6 @@
 """What marking gives: the share of the marks, what went wrong, and what is worth knowing."""
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 from fractions import Fraction
 from typing import Any, Literal
@@ -11,18 +11,67 @@ About = Literal[
 ]
 
 
+Code = Literal[
+    "right_option",
+    "wrong_option",
+    "two_options",
+    "missed_option",
+    "pair_turned",
+    "step_left_out",
+    "step_twice",
+    "wrong_row",
+    "point_short",
+    "point_not_marked",
+    "slip",
+    "unit_missing",
+    "unit_converted",
+    "unit_of_another_kind",
+    "unit_mixed_up",
+    "too_few_digits",
+    "too_many_digits",
+    "no_number",
+    "unknown_unit",
+]
+_ABOUT: Mapping[Code, About] = {
+    "right_option": "option",
+    "wrong_option": "option",
+    "two_options": "option",
+    "missed_option": "missed",
+    "pair_turned": "pair",
+    "step_left_out": "step",
+    "step_twice": "step",
+    "wrong_row": "match",
+    "point_short": "point",
+    "point_not_marked": "point",
+    "slip": "slip",
+    "unit_missing": "unit",
+    "unit_converted": "unit",
+    "unit_of_another_kind": "unit",
+    "unit_mixed_up": "unit",
+    "too_few_digits": "figures",
+    "too_many_digits": "figures",
+    "no_number": "reading",
+    "unknown_unit": "reading",
+}
+
+
 @dataclass(frozen=True, slots=True)
 class Finding:
     """One thing to say about an answer.
 
-    about    what kind of thing it is about
+    code     what was found, for whoever decides by it; no one reads that out of the text
     subject  the letters, number, unit or text that it speaks of
     text     the sentence for the learner
     """
 
-    about: About
+    code: Code
     subject: str
     text: str
+
+    @property
+    def about(self) -> About:
+        """Return what kind of thing it is about."""
+        return _ABOUT[self.code]
 
 
 @dataclass(frozen=True, slots=True)

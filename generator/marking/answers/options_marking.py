@@ -4,7 +4,7 @@ from collections.abc import Iterable, Mapping
 from fractions import Fraction
 
 from generator.issued import IssuedOption, OptionsAnswerKey
-from generator.marking.answers.marks import About, Finding, Mark, marked
+from generator.marking.answers.marks import Code, Finding, Mark, marked
 from generator.marking.answers.response import CannotMark
 
 
@@ -14,10 +14,11 @@ def mark_choice(key: OptionsAnswerKey, letters: Iterable[str]) -> Mark:
     chosen = known_letters(letters, options)
     if len(chosen) > 1:
         text = "More than one option is marked. This question has one answer."
-        return marked(Fraction(0), [Finding("option", " ".join(chosen), text)])
+        return marked(Fraction(0), [Finding("two_options", " ".join(chosen), text)])
     option = options[chosen[0]]
-    said = Finding("option", option["letter"], option["says"])
-    return marked(Fraction(1), notes=[said]) if option["right"] else marked(Fraction(0), [said])
+    if option["right"]:
+        return marked(Fraction(1), notes=[_said("right_option", options, option["letter"])])
+    return marked(Fraction(0), [_said("wrong_option", options, option["letter"])])
 
 
 def mark_multiple_response(key: OptionsAnswerKey, letters: Iterable[str]) -> Mark:
@@ -33,9 +34,9 @@ def mark_multiple_response(key: OptionsAnswerKey, letters: Iterable[str]) -> Mar
     share = max(Fraction(0), Fraction(len(hits) - len(false), len(keyed)))
     return marked(
         share,
-        [_said("option", options, letter) for letter in false]
-        + [_said("missed", options, letter) for letter in missed],
-        [_said("option", options, letter) for letter in hits],
+        [_said("wrong_option", options, letter) for letter in false]
+        + [_said("missed_option", options, letter) for letter in missed],
+        [_said("right_option", options, letter) for letter in hits],
     )
 
 
@@ -55,5 +56,5 @@ def _options(key: OptionsAnswerKey) -> dict[str, IssuedOption]:
     return {option["letter"]: option for option in key["options"]}
 
 
-def _said(about: About, options: Mapping[str, IssuedOption], letter: str) -> Finding:
-    return Finding(about, letter, options[letter]["says"])
+def _said(code: Code, options: Mapping[str, IssuedOption], letter: str) -> Finding:
+    return Finding(code, letter, options[letter]["says"])

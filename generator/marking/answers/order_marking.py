@@ -57,7 +57,8 @@ def _turned_round(pairs: Iterable[IssuedPair], written: Sequence[str]) -> list[I
 
 def _said(broken: Iterable[IssuedPair]) -> list[Finding]:
     return [
-        Finding("pair", f"{pair['first']} before {pair['then']}", pair["reason"]) for pair in broken
+        Finding("pair_turned", f"{pair['first']} before {pair['then']}", pair["reason"])
+        for pair in broken
     ]
 
 
@@ -65,7 +66,7 @@ def _unplaced(steps: Iterable[str], times: Mapping[str, int]) -> list[Finding]:
     found = []
     for step in steps:
         if times[step] == 0:
-            found.append(Finding("step", step, f"Step {step} is left out."))
+            found.append(Finding("step_left_out", step, f"Step {step} is left out."))
         elif times[step] > 1:
-            found.append(Finding("step", step, f"Step {step} appears more than once."))
+            found.append(Finding("step_twice", step, f"Step {step} appears more than once."))
     return found

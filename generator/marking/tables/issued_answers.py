@@ -5,7 +5,7 @@ from dataclasses import dataclass, field
 
 from generator.diagnostics import Place, Problem, has_errors
 from generator.issued import IssuedForm
-from generator.marking.answers import CannotMark, Response, mark_form
+from generator.marking.answers import CannotMark, Response, refuse_misfit
 from generator.marking.tables.csv_cells import Cell, Row
 from generator.marking.tables.issued_cells import CellRefused, doubts_about, read_answer
 from generator.marking.tables.issued_header import header_problems
@@ -122,9 +122,12 @@ def file_problems(answers: FormAnswers, known: Known) -> Iterator[Problem]:
         yield unknown_form(Cell(answers.form_id, answers.place), known)
         return
     yield from person_problems(Cell(answers.person, answers.place), form, known)
+    asked = {entry["number"]: entry["question"] for entry in form["questions"]}
     for number, response in sorted(answers.responses.items()):
         try:
-            mark_form(form, {number: response})
+            if number not in asked:
+                raise CannotMark(f"form {form['form']} has no question {number}")
+            refuse_misfit(asked[number], response)
         except CannotMark as wrong:
             message = f"question {number} of form {form['form']}: {wrong}"
             yield error(answers.place, "answers-file", message)

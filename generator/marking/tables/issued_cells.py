@@ -21,7 +21,7 @@ from generator.marking.answers import (
     Ordered,
     Response,
     Typed,
-    mark_response,
+    refuse_misfit,
 )
 
 ILLEGIBLE, BLANK = "?", "blank"
@@ -72,7 +72,7 @@ def read_answer(question: IssuedQuestion, text: str) -> Response | None:
         return Blank()
     response = _READERS.of(question["kind"])(plain)
     try:
-        mark_response(question, response)
+        refuse_misfit(question, response)
     except CannotMark as error:
         rule = "answer-marks" if isinstance(response, Awarded) else "answer-letters"
         raise CellRefused(rule, str(error)) from error

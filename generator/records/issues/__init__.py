@@ -10,8 +10,8 @@ from generator.records.issues.frozen_forms import (
 from generator.records.issues.issued_before import (
     all_issues,
     ids_of_forms,
+    refuse_out_of_use,
     same_request,
-    voided_words,
 )
 from generator.records.issues.issues import (
     Issue,
@@ -44,9 +44,9 @@ __all__ = [
     "numbers_of",
     "papers_written",
     "pending_issues",
+    "refuse_out_of_use",
     "same_request",
     "take_back_void",
     "unfrozen",
     "void",
-    "voided_words",
 ]

@@ -51,12 +51,16 @@ def all_issues(connection: sqlite3.Connection) -> tuple[IssueLine, ...]:
     )
 
 
-def voided_words(issue: int) -> str:
-    """Say that an issue does not count, and how to use it again."""
-    return (
-        f"issue {issue} was voided; its marks do not count. To use it again: "
-        f"guidecoat records void {issue} --take-back --reason ..."
-    )
+def refuse_out_of_use(connection: sqlite3.Connection, issue: int) -> None:
+    """Raise RecordsRefused for an issue that is not there, or was voided and does not count."""
+    row = connection.execute("SELECT state FROM issues WHERE id = ?", (issue,)).fetchone()
+    if row is None:
+        raise RecordsRefused(f"there is no issue {issue} in the records")
+    if row["state"] == "voided":
+        raise RecordsRefused(
+            f"issue {issue} was voided; its marks do not count. To use it again: "
+            f"guidecoat records void {issue} --take-back --reason ..."
+        )
 
 
 def forms_by_id(connection: sqlite3.Connection, form_ids: Iterable[str]) -> Mapping[str, FormPlace]:

@@ -1,10 +1,12 @@
 """What was answered: sittings, their marks, corrections and appeals."""
 
-from generator.records.sittings.answered_papers import (
+from generator.records.sittings.answered_paper import (
     AnsweredPaper,
     AnsweredQuestion,
-    answered_papers,
+    PaperFindings,
+    PrintedQuestion,
 )
+from generator.records.sittings.answered_papers import answered_papers
 from generator.records.sittings.answers import shares_of_items
 from generator.records.sittings.appeals import (
     Appeal,
@@ -13,6 +15,7 @@ from generator.records.sittings.appeals import (
     preview_correction,
 )
 from generator.records.sittings.corrected_forms import (
+    StoredForm,
     changes_of,
     corrected_forms,
     issued_forms,
@@ -28,7 +31,7 @@ from generator.records.sittings.results import (
     results_of,
 )
 from generator.records.sittings.sittings import Kept, Sitting, sittings_of
-from generator.records.sittings.stored_marks import KeptMark, Marked, all_markings
+from generator.records.sittings.stored_marks import KeptMark, Marked, StoredFinding, all_markings
 
 __all__ = [
     "AnsweredPaper",
@@ -41,8 +44,12 @@ __all__ = [
     "Marked",
     "MarkedAgain",
     "Outcome",
+    "PaperFindings",
+    "PrintedQuestion",
     "Result",
     "Sitting",
+    "StoredFinding",
+    "StoredForm",
     "all_markings",
     "all_results",
     "answered_papers",

@@ -1,57 +1,33 @@
-"""Answered papers in the little that an analysis needs, read fast for many thousands of them."""
+"""Answered papers for a person, a class and an analysis, read fast for many thousands of them."""
 
 import json
 import sqlite3
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass
 from fractions import Fraction
+from functools import cache
 from typing import Any
 
-from generator.issued import FormHead, IssuedQuestion
+from generator.issued import FormHead, IssuedQuestion, pass_marks
+from generator.marking import Response, response_from_plain
 from generator.marking.answers import corrected_form
-from generator.records.issues import QUESTION, QUESTIONS, numbers_of, voided_words
+from generator.records.issues import QUESTION, QUESTIONS, numbers_of, refuse_out_of_use
+from generator.records.sittings.answered_paper import (
+    AnsweredPaper,
+    AnsweredQuestion,
+    PaperFindings,
+    PrintedQuestion,
+)
 from generator.records.sittings.corrected_forms import Changes, changes_of
 from generator.records.sittings.stored_marks import read_mark
-from generator.records.store import RecordsRefused, unpacked
+from generator.records.store import unpacked
 
-
-@dataclass(frozen=True, slots=True)
-class AskedQuestion:
-    """A question as printed, one object however many papers asked it.
-
-    content  with the key as corrected in its issue
-    """
-
-    item: str
-    version: str
-    content: IssuedQuestion
-
-
-@dataclass(frozen=True, slots=True)
-class AnsweredQuestion:
-    """One answer with its mark; `letters` are the options that were marked, of any question."""
-
-    asked: AskedQuestion
-    marks: int
-    share: Fraction
-    status: str
-    letters: tuple[str, ...]
-
-
-@dataclass(frozen=True, slots=True)
-class AnsweredPaper:
-    """One paper; what an appeal left out is not among its answers.
-
-    outline  the form without its questions' texts
-    """
-
-    issue: int
-    outline: FormHead
-    answers: tuple[AnsweredQuestion, ...]
-
-
-# a form's outline and, for each of its places, the question and whether an appeal left it out
-_Places = tuple[FormHead, tuple[tuple[AskedQuestion, int, bool], ...]]
+# a form without its questions, and the questions where it prints them
+_Printed = tuple[FormHead, tuple[PrintedQuestion, ...]]
+# plain JSON of an answer, and each answer once, by its form and letters or its text
+_Plain = Mapping[str, Any]
+_Given = dict[tuple[str, ...], Response]
+# item, version and question by the question's number: one object for all forms that print it
+_Known = dict[int, tuple[str, str, IssuedQuestion]]
 
 
 def answered_papers(
@@ -59,85 +35,102 @@ def answered_papers(
 ) -> Iterator[AnsweredPaper]:
     """Return the papers of some issues that were answered, with the marks that count.
 
+    Forms come in the order of issuing, the papers of a form in the order in which answers came in.
     Raises RecordsRefused for an issue that is not there or was voided.
     """
-    known: dict[int, AskedQuestion] = {}
+    known: _Known = {}
+    given: _Given = {}
     for issue in issues:
-        _refuse_out_of_use(connection, issue)
+        refuse_out_of_use(connection, issue)
         changes = changes_of(connection, issue)
-        forms: dict[int, _Places] = {}
+        forms: dict[int, _Printed] = {}
         for row in connection.execute(_PAPERS, (issue,)):
             form = int(row["id"])
             if form not in forms:
-                forms[form] = _places(connection, row, known, changes)
-            yield _paper(issue, forms[form], row)
+                forms[form] = _printed(connection, row, known, changes)
+            yield _paper(issue, forms[form], row, given)
 
 
-def _refuse_out_of_use(connection: sqlite3.Connection, issue: int) -> None:
-    row = connection.execute("SELECT state FROM issues WHERE id = ?", (issue,)).fetchone()
-    if row is None:
-        raise RecordsRefused(f"there is no issue {issue} in the records")
-    if row["state"] == "voided":
-        raise RecordsRefused(voided_words(issue))
-
-
-def _places(
-    connection: sqlite3.Connection,
-    row: sqlite3.Row,
-    known: dict[int, AskedQuestion],
-    changes: Changes,
-) -> _Places:
+def _printed(
+    connection: sqlite3.Connection, row: sqlite3.Row, known: _Known, changes: Changes
+) -> _Printed:
     outline = unpacked(row["content"])
     asked = [_asked(connection, number, known) for number in numbers_of(row["questions"])]
     entries = outline[QUESTIONS]
-    if not changes:
-        places = zip(asked, entries, strict=True)
-        return outline, tuple((question, entry["marks"], False) for question, entry in places)
-    whole = [{**e, QUESTION: a.content} for e, a in zip(entries, asked, strict=True)]
+    whole = [{**e, QUESTION: a[2]} for e, a in zip(entries, asked, strict=True)]
     corrected = corrected_form(outline | {QUESTIONS: whole}, changes)["questions"]
     return outline, tuple(
-        (
-            AskedQuestion(question.item, question.version, entry["question"]),
+        PrintedQuestion(
+            entry["number"],
             entry["marks"],
+            bool(entry["must_pass"]),
             bool(entry.get("left_out")),
+            item,
+            version,
+            entry["question"],
         )
-        for question, entry in zip(asked, corrected, strict=True)
+        for (item, version, _), entry in zip(asked, corrected, strict=True)
     )
 
 
 def _asked(
-    connection: sqlite3.Connection, number: int, known: dict[int, AskedQuestion]
-) -> AskedQuestion:
+    connection: sqlite3.Connection, number: int, known: _Known
+) -> tuple[str, str, IssuedQuestion]:
     if number not in known:
         row = connection.execute(
             "SELECT item, version, content FROM questions WHERE id = ?", (number,)
         ).fetchone()
-        known[number] = AskedQuestion(row["item"], row["version"], json.loads(row["content"]))
+        known[number] = (row["item"], row["version"], json.loads(row["content"]))
     return known[number]
 
 
-def _paper(issue: int, form: _Places, row: sqlite3.Row) -> AnsweredPaper:
-    outline, places = form
-    responses = unpacked(row["responses"])
-    marks = row["marks"].split()
+def _paper(issue: int, form: _Printed, row: sqlite3.Row, given: _Given) -> AnsweredPaper:
+    outline, questions = form
+    responses: Mapping[str, _Plain] = unpacked(row["responses"])
+    findings = PaperFindings(row["findings"])
     answers = []
-    for number, ((question, most, left_out), mark) in enumerate(
-        zip(places, marks, strict=True), start=1
-    ):
-        if not left_out:
-            status, share = read_mark(mark)
-            letters = _letters(responses, number)
-            answers.append(AnsweredQuestion(question, most, share, status, letters))
-    return AnsweredPaper(issue, outline, tuple(answers))
+    for printed, written in zip(questions, row["marks"].split(), strict=True):
+        status, share = read_mark(written)
+        plain = responses.get(str(printed.number))
+        response = None if plain is None else _response(plain, given)
+        answers.append(AnsweredQuestion(printed, response, share, status, findings))
+    return AnsweredPaper(
+        issue=issue,
+        blueprint=row["blueprint"],
+        title=row["title"],
+        label=row["label"],
+        form_id=row["form_id"],
+        edition=row["edition"],
+        person=row["person"],
+        sat=row["sat"],
+        verdict=row["verdict"],
+        points=_points(row["points"]),
+        most=row["most"],
+        pass_marks=pass_marks(outline, row["most"]),
+        pass_percent=int(outline["pass_percent"]),
+        answers=tuple(answers),
+    )
 
 
-def _letters(responses: Mapping[str, Any], number: int) -> tuple[str, ...]:
-    return tuple(responses.get(str(number), {}).get("letters", ()))
+def _response(plain: _Plain, given: _Given) -> Response:
+    # a hundred thousand answers are some hundred different ones, and letters most of them
+    same = (plain["form"], *plain["letters"]) if "letters" in plain else (str(plain),)
+    found = given.get(same)
+    if found is None:
+        found = given[same] = response_from_plain(plain)
+    return found
+
+
+@cache
+def _points(written: str) -> Fraction:
+    return Fraction(written)
 
 
 _PAPERS = (
-    "SELECT f.id, f.content, f.questions, s.responses, m.marks FROM forms f"
-    " JOIN sittings s ON s.form = f.id AND s.replaced = 0"
-    " JOIN markings m ON m.sitting = s.id AND m.replaced = 0"
+    "SELECT f.id, f.label, f.form_id, f.content, f.questions, i.blueprint, i.title, i.edition,"
+    " coalesce(p.code, '') AS person, coalesce(nullif(s.sat, ''), s.entered) AS sat, s.responses,"
+    " m.points, m.most, m.verdict, m.marks, m.findings FROM forms f"
+    " JOIN issues i ON i.id = f.issue JOIN sittings s ON s.form = f.id AND s.replaced = 0"
+    " JOIN markings m ON m.sitting = s.id AND m.replaced = 0 LEFT JOIN people p ON p.id = s.person"
     " WHERE f.issue = ? ORDER BY f.id, s.id"
 )

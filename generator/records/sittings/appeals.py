@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from generator.issued import IssuedForm
 from generator.marking import FormMark, mark_form
 from generator.marking.answers import Change, Effect, effect_on
-from generator.records.issues import Issue, issue_of, voided_words
+from generator.records.issues import Issue, issue_of, refuse_out_of_use
 from generator.records.sittings.corrected_forms import corrected_forms
 from generator.records.sittings.corrections import Correction, correct
 from generator.records.sittings.form_marks import as_marked
@@ -54,9 +54,8 @@ def preview_correction(
     Raises RecordsRefused for an issue that is not there or was voided, for a change that would
     leave a form without questions, and for one that changes no form.
     """
+    refuse_out_of_use(connection, issue)
     found = issue_of(connection, issue)
-    if found.state == "voided":
-        raise RecordsRefused(voided_words(issue))
     effects = _effects(found, item, change)
     if "changed" not in effects.values():
         raise RecordsRefused(f"no form of issue {issue} would change")

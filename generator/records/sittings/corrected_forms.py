@@ -16,8 +16,9 @@ Changes = Sequence[tuple[str, Change]]
 class StoredForm:
     """A form in its issue.
 
-    row      its number in the records
-    content  with the corrections of the issue
+    row          its number in the records
+    content      with the corrections of the issue
+    corrections  how many those are
     """
 
     row: int
@@ -26,6 +27,7 @@ class StoredForm:
     label: str
     person: str
     content: IssuedForm
+    corrections: int = 0
 
 
 def changes_of(connection: sqlite3.Connection, issue: int) -> Changes:
@@ -62,8 +64,34 @@ def issued_forms(
         (form,) = unfrozen(connection, [row])
         content = corrected_form({**form.content, "person": form.person}, changes[number])
         place = (int(row["id"]), number, str(row["blueprint"]), form.label, form.person)
-        found[form_id] = StoredForm(*place, content)
+        found[form_id] = StoredForm(*place, content, len(changes[number]))
     return found
+
+
+def up_to_date(
+    connection: sqlite3.Connection, form_ids: Iterable[str], loaded: Mapping[str, StoredForm]
+) -> Mapping[str, StoredForm]:
+    """Return forms by the ids on their papers; those loaded before are read again only if changed.
+
+    loaded  as `issued_forms` gave them a while ago
+    """
+    ids = tuple(dict.fromkeys(form_ids))
+    same = {n: loaded[n] for n in ids if n in loaded and _is_same(connection, loaded[n])}
+    again = issued_forms(connection, (form_id for form_id in ids if form_id not in same))
+    return {**same, **again}
+
+
+def _is_same(connection: sqlite3.Connection, form: StoredForm) -> bool:
+    """Return whether a form is in use, for the same person and with no further correction."""
+    row = connection.execute(
+        "SELECT coalesce(p.code, '') AS person, i.state,"
+        " (SELECT count(*) FROM corrections c WHERE c.issue = i.id) AS corrections"
+        " FROM forms f JOIN issues i ON i.id = f.issue LEFT JOIN people p ON p.id = f.person"
+        " WHERE f.id = ?",
+        (form.row,),
+    ).fetchone()
+    now = (form.person, form.corrections)
+    return row is not None and row["state"] != "voided" and (row[0], row[2]) == now
 
 
 def voided_forms(connection: sqlite3.Connection, form_ids: Iterable[str]) -> Mapping[str, int]:

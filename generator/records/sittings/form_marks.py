@@ -1,10 +1,15 @@
 """A form as it was marked, in the shape in which its marks are kept."""
 
-from typing import Any
+from collections.abc import Iterable
 
-from generator.marking import FormMark, mark_as_plain
-from generator.marking.answers import LEFT_OUT, QuestionMark
-from generator.records.sittings.stored_marks import KeptMark, Marked
+from generator.marking import FormMark
+from generator.marking.answers import Finding, QuestionMark
+from generator.records.sittings.stored_marks import (
+    KeptMark,
+    Marked,
+    StoredFinding,
+    StoredFindings,
+)
 
 
 def as_marked(mark: FormMark) -> Marked:
@@ -13,10 +18,18 @@ def as_marked(mark: FormMark) -> Marked:
 
 
 def _kept(entry: QuestionMark) -> KeptMark:
-    plain = mark_as_plain(entry.mark)
-    findings: dict[str, Any] = {
-        name: plain[name] for name in ("went_wrong", "notes") if plain[name]
-    }
+    findings: StoredFindings = {}
+    if entry.mark.went_wrong:
+        findings["went_wrong"] = _stored(entry.mark.went_wrong)
+    if entry.mark.notes:
+        findings["notes"] = _stored(entry.mark.notes)
     if entry.left_out:
-        findings[LEFT_OUT] = True
+        findings["left_out"] = True
     return KeptMark(entry.number, entry.mark.share, entry.mark.status, findings)
+
+
+def _stored(found: Iterable[Finding]) -> list[StoredFinding]:
+    return [
+        {"about": each.about, "code": each.code, "place": each.subject, "text": each.text}
+        for each in found
+    ]

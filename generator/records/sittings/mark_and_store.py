@@ -7,6 +7,7 @@ between the reading of a key or of earlier answers and the keeping of the marks.
 import sqlite3
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field
+from types import MappingProxyType
 from typing import Any
 
 from generator.issued import IssuedForm
@@ -20,12 +21,13 @@ from generator.marking import (
 )
 from generator.marking.tables import FormAnswers
 from generator.records.people import person_id
-from generator.records.sittings.corrected_forms import StoredForm, issued_forms
+from generator.records.sittings.corrected_forms import StoredForm, up_to_date
 from generator.records.sittings.form_marks import as_marked
 from generator.records.sittings.sittings import Kept, NewSitting, keep_sittings
 from generator.records.store import RecordsRefused, unpacked, writing
 
 Responses = Mapping[int, Response]
+Loaded = Mapping[str, StoredForm]
 
 
 @dataclass(frozen=True, slots=True)
@@ -64,14 +66,16 @@ def mark_and_keep(
     at: str,
     marker: str = "",
     sat: str = "",
+    loaded: Loaded = MappingProxyType({}),
 ) -> Outcome:
     """Mark papers and keep their answers and marks: all of them, or none when one is refused.
 
-    sat  day of the sitting; empty for the day on which they are entered
+    sat     day of the sitting; empty for the day on which they are entered
+    loaded  forms that were read already; one that changed meanwhile is read again
     Raises RecordsRefused as `keep_sittings` does, and for a form id that is not in use.
     """
     with writing(connection):
-        entered = marked_papers(connection, answers)
+        entered = marked_papers(connection, answers, loaded)
         kept = {
             issue: keep_sittings(
                 connection, issue, [_new(e, sat) for e in entered if e.issue == issue], at, marker
@@ -82,10 +86,12 @@ def mark_and_keep(
 
 
 def marked_papers(
-    connection: sqlite3.Connection, answers: Sequence[FormAnswers]
+    connection: sqlite3.Connection,
+    answers: Sequence[FormAnswers],
+    loaded: Loaded = MappingProxyType({}),
 ) -> tuple[Entered, ...]:
     """Mark papers with the key as it stands, and keep nothing."""
-    forms = issued_forms(connection, (paper.form_id for paper in answers))
+    forms = up_to_date(connection, (paper.form_id for paper in answers), loaded)
     return tuple(_entered(connection, forms, paper) for paper in answers)
 
 

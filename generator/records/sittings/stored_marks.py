@@ -1,17 +1,36 @@
 """Markings: the marks of one sitting; a later marking replaces an earlier one and keeps it."""
 
 import sqlite3
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 from fractions import Fraction
 from functools import cache
-from typing import Any, Literal
+from typing import NotRequired, TypedDict, get_args
 
+from generator.marking.answers import About, Code, Status, Verdict
 from generator.records.store import RecordsRefused, packed, unpacked
 
-Verdict = Literal["passed", "must_pass_missed", "not_passed", "unfinished"]
-STATUSES = ("right", "part", "wrong", "blank", "illegible")
-_BY_LETTER = {status[0]: status for status in STATUSES}
+_BY_LETTER: Mapping[str, Status] = {status[0]: status for status in get_args(Status)}
+
+
+class StoredFinding(TypedDict):
+    """One thing to say about an answer, as it is kept; markings of earlier editions have no code.
+
+    place  the letters, number, unit or text that it speaks of
+    """
+
+    about: About
+    place: str
+    text: str
+    code: NotRequired[Code]
+
+
+class StoredFindings(TypedDict, total=False):
+    """What is said about one answer; a marking that found nothing keeps nothing."""
+
+    went_wrong: list[StoredFinding]
+    notes: list[StoredFinding]
+    left_out: bool
 
 
 @dataclass(frozen=True, slots=True)
@@ -19,14 +38,14 @@ class KeptMark:
     """The mark of one question.
 
     share     exact share of the question's marks
-    status    one of STATUSES
-    findings  plain JSON of what to say about the answer; may be empty
+    status    as marking gives it
+    findings  what to say about the answer; may be empty
     """
 
     number: int
     share: Fraction
-    status: str
-    findings: dict[str, Any]
+    status: Status
+    findings: StoredFindings
 
 
 @dataclass(frozen=True, slots=True)
@@ -80,7 +99,7 @@ def _written(mark: KeptMark) -> str:
 
 
 @cache
-def read_mark(written: str) -> tuple[str, Fraction]:
+def read_mark(written: str) -> tuple[Status, Fraction]:
     """Read status and share of a mark as it is kept, such as 'p1/2'."""
     return _BY_LETTER[written[0]], Fraction(written[1:])
 
@@ -110,7 +129,7 @@ def _marked(row: sqlite3.Row) -> Marked:
     )
 
 
-def _marks(written: str, findings: dict[str, Any]) -> Iterator[KeptMark]:
+def _marks(written: str, findings: Mapping[str, StoredFindings]) -> Iterator[KeptMark]:
     for number, mark in enumerate(written.split(), start=1):
         status, share = read_mark(mark)
         yield KeptMark(number, share, status, findings.get(str(number), {}))

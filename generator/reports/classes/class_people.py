@@ -5,8 +5,8 @@ from collections.abc import Sequence
 from fractions import Fraction
 from typing import Any
 
-from generator.reports.answered_issue import SatIssue
-from generator.reports.answered_papers import SatPaper
+from generator.records.sittings import AnsweredPaper
+from generator.reports.answered_issue import AnsweredIssue
 from generator.reports.intervals import FEWEST
 from generator.reports.result_sentences import too_few_marks
 from generator.wording import SHORT_VERDICT_WORDS, percent, points_text
@@ -14,7 +14,7 @@ from generator.wording import SHORT_VERDICT_WORDS, percent, points_text
 Plain = dict[str, Any]
 
 
-def summary_sentences(papers: Sequence[SatPaper]) -> list[str]:
+def summary_sentences(papers: Sequence[AnsweredPaper]) -> list[str]:
     """Say how many passed, how many fell short of what, and how the marks lie.
 
     The class is all there is to count, so its share has no interval.
@@ -22,7 +22,7 @@ def summary_sentences(papers: Sequence[SatPaper]) -> list[str]:
     if not papers:
         return ["Nobody has answered yet."]
     people = len(papers)
-    verdicts = Counter(paper.verdict for paper in papers)
+    verdicts = Counter[str](paper.verdict for paper in papers)
     said = f"{verdicts['passed']} of {people} passed"
     if people >= FEWEST:
         said += f", {percent(Fraction(verdicts['passed'], people))}"
@@ -44,7 +44,7 @@ def summary_sentences(papers: Sequence[SatPaper]) -> list[str]:
     return sentences
 
 
-def person_row(paper: SatPaper) -> Plain:
+def person_row(paper: AnsweredPaper) -> Plain:
     """Return the row of one person: by code, never by name."""
     return {
         "who": paper.person or "not named",
@@ -53,17 +53,17 @@ def person_row(paper: SatPaper) -> Plain:
         "percent": percent(paper.points / paper.most) if paper.most else "",
         "verdict": _short_verdict(paper),
         "missed": ", ".join(str(answer.number) for answer in paper.gate_missed),
-        "blank": sum(answer.mark.status == "blank" for answer in paper.counted),
+        "blank": sum(answer.status == "blank" for answer in paper.counted),
     }
 
 
-def _short_verdict(paper: SatPaper) -> str:
+def _short_verdict(paper: AnsweredPaper) -> str:
     words = SHORT_VERDICT_WORDS[paper.verdict]
     both = paper.verdict == "must_pass_missed" and too_few_marks(paper)
     return f"{words}, too few marks" if both else words
 
 
-def unanswered_words(sat: SatIssue) -> str:
+def unanswered_words(sat: AnsweredIssue) -> str:
     """Name the seats without answers; empty where there are none."""
     seats = [f"{label} ({person})" if person else label for label, person in sat.unanswered]
     return f"No answers yet: {', '.join(seats)}." if seats else ""

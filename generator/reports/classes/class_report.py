@@ -2,8 +2,8 @@
 
 from typing import Any
 
-from generator.reports.answered_issue import SatIssue
-from generator.reports.answered_papers import SatPaper
+from generator.records.sittings import AnsweredPaper
+from generator.reports.answered_issue import AnsweredIssue
 from generator.reports.classes.class_people import person_row, summary_sentences, unanswered_words
 from generator.reports.classes.class_slips import commonest_slips, gate_misses
 from generator.reports.classes.flagged_questions import items_to_look_at
@@ -22,7 +22,7 @@ PART_MARKS = (
 )
 
 
-def class_report(sat: SatIssue, names: CourseNames, analysis: PooledAnalysis) -> Plain:
+def class_report(sat: AnsweredIssue, names: CourseNames, analysis: PooledAnalysis) -> Plain:
     """Return the plain JSON of a class's report.
 
     analysis  of these papers, or of these pooled with earlier ones
@@ -72,7 +72,7 @@ def class_report(sat: SatIssue, names: CourseNames, analysis: PooledAnalysis) ->
     }
 
 
-def _stems(papers: tuple[SatPaper, ...]) -> dict[str, str]:
+def _stems(papers: tuple[AnsweredPaper, ...]) -> dict[str, str]:
     """Return the stem of each item as the first form that has it printed it."""
     stems: dict[str, str] = {}
     for answer in (answer for paper in papers for answer in paper.answers):
@@ -80,7 +80,7 @@ def _stems(papers: tuple[SatPaper, ...]) -> dict[str, str]:
     return stems
 
 
-def _counted(sat: SatIssue) -> str:
+def _counted(sat: AnsweredIssue) -> str:
     return f"{len(sat.papers)} answered, {len(sat.unanswered)} not"
 
 
@@ -126,7 +126,7 @@ def _more_slips(left: int) -> str:
     return f"{counted(left, 'more slip was', 'more slips were')} made at least twice."
 
 
-def _misses_note(papers: tuple[SatPaper, ...], misses: int) -> str:
+def _misses_note(papers: tuple[AnsweredPaper, ...], misses: int) -> str:
     if not any(paper.gate for paper in papers):
         return "These papers have no must-pass question."
     if not misses:

@@ -4,7 +4,7 @@ from collections import Counter
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 
-from generator.reports.answered_papers import SatPaper
+from generator.records.sittings import AnsweredPaper
 from generator.reports.slip_sentences import Slip, slips_of
 
 # blanks and what waits are told in counts elsewhere
@@ -40,7 +40,7 @@ class GateMiss:
     asked: int
 
 
-def commonest_slips(papers: Iterable[SatPaper]) -> tuple[ClassSlip, ...]:
+def commonest_slips(papers: Iterable[AnsweredPaper]) -> tuple[ClassSlip, ...]:
     """Return the slips that two people or more made, commonest first."""
     asked, made = Counter[str](), Counter[tuple[str, str, Slip]]()
     for paper in papers:
@@ -69,7 +69,7 @@ def _option(slip: Slip) -> str:
     return slip.took if slip.kind == "option" else ""
 
 
-def gate_misses(papers: Sequence[SatPaper]) -> tuple[GateMiss, ...]:
+def gate_misses(papers: Sequence[AnsweredPaper]) -> tuple[GateMiss, ...]:
     """Return the hazards of which somebody missed a must-pass question, most missed first.
 
     Where a question names no hazard its objective stands for one.

@@ -3,7 +3,7 @@
 from collections.abc import Iterable
 from dataclasses import dataclass
 
-from generator.reports.answered_papers import Answer, SatPaper
+from generator.records.sittings import AnsweredPaper, AnsweredQuestion
 from generator.reports.course_names import CourseNames
 from generator.reports.intervals import FEWEST, Share, share_of_answers
 
@@ -29,13 +29,15 @@ class Objective:
         return self.answers >= FEWEST
 
 
-def objectives_to_reteach(papers: Iterable[SatPaper], names: CourseNames) -> tuple[Objective, ...]:
+def objectives_to_reteach(
+    papers: Iterable[AnsweredPaper], names: CourseNames
+) -> tuple[Objective, ...]:
     """Return the objectives that lost marks.
 
     Those with ten answers or more come first, lowest lower bound of the share (Wilson, one-sided
     95 %) first; then those with fewer, most lost answers first. Answers that wait count nowhere.
     """
-    asked: dict[str, list[tuple[int, Answer]]] = {}
+    asked: dict[str, list[tuple[int, AnsweredQuestion]]] = {}
     for place, paper in enumerate(papers):
         for answer in paper.counted:
             if not answer.waits:
@@ -53,7 +55,7 @@ def objectives_to_reteach(papers: Iterable[SatPaper], names: CourseNames) -> tup
     return (*ranked, *others)
 
 
-def _objective(name: str, whose: list[tuple[int, Answer]]) -> Objective:
+def _objective(name: str, whose: list[tuple[int, AnsweredQuestion]]) -> Objective:
     share = share_of_answers(answer for _, answer in whose)
     assert share is not None
     return Objective(

@@ -1,16 +1,15 @@
 """Answers of one or more issues, item version by item version, as an analysis reads them."""
 
 import gc
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from contextlib import contextmanager
 from dataclasses import dataclass
 from fractions import Fraction
 from functools import cache, cached_property
 from typing import NamedTuple
 
-from generator.issued import pass_marks
 from generator.records import Records
-from generator.records.sittings import AnsweredPaper, AnsweredQuestion, answered_papers
+from generator.records.sittings import AnsweredQuestion, answered_papers
 
 
 @contextmanager
@@ -49,7 +48,7 @@ class PooledPaper:
     @cached_property
     def most(self) -> Mapping[ItemVersion, int]:
         """Return the marks there are for each item."""
-        return {item: answer.marks for item, answer in self.answers.items()}
+        return {item: answer.printed.marks for item, answer in self.answers.items()}
 
     @cached_property
     def points(self) -> Mapping[ItemVersion, Fraction]:
@@ -64,7 +63,7 @@ class PooledPaper:
         whole = sum(gained.numerator for gained in points if gained.denominator == 1)
         parts = (gained for gained in points if gained.denominator != 1)
         gained = sum(parts, Fraction(whole))
-        return gained.numerator, gained.denominator, sum(answer.marks for answer in answers)
+        return gained.numerator, gained.denominator, sum(answer.printed.marks for answer in answers)
 
     def rest_share(self, answer: AnsweredQuestion) -> Fraction:
         """Return the share of the marks of the paper's other questions; 0 without others."""
@@ -80,7 +79,8 @@ class PooledPaper:
 
 def _gained(answer: AnsweredQuestion) -> Fraction:
     # most questions give one mark, and a product of fractions is dear
-    return answer.share if answer.marks == 1 else answer.share * answer.marks
+    marks = answer.printed.marks
+    return answer.share if marks == 1 else answer.share * marks
 
 
 @cache
@@ -142,20 +142,22 @@ def pooled(connection: Records, issues: Sequence[int]) -> Pool:
     items: dict[tuple[str, str], ItemVersion] = {}
     waiting = 0
     for paper in answered_papers(connection, issues):
-        if any(answer.status == "illegible" for answer in paper.answers):
+        counted = paper.counted
+        if any(answer.status == "illegible" for answer in counted):
             waiting += 1
-        elif paper.answers:
-            papers.append(_pooled_paper(paper, items))
+        elif counted:
+            papers.append(PooledPaper(_by_item(counted, items), paper.pass_marks))
     return Pool(tuple(issues), tuple(papers), waiting)
 
 
-def _pooled_paper(paper: AnsweredPaper, items: dict[tuple[str, str], ItemVersion]) -> PooledPaper:
+def _by_item(
+    counted: Iterable[AnsweredQuestion], items: dict[tuple[str, str], ItemVersion]
+) -> dict[ItemVersion, AnsweredQuestion]:
     answers = {}
-    for answer in paper.answers:
-        asked = (answer.asked.item, answer.asked.version)
+    for answer in counted:
+        asked = (answer.printed.item, answer.printed.version)
         # one object for all papers is found faster than an equal one
         if asked not in items:
             items[asked] = ItemVersion(*asked)
         answers[items[asked]] = answer
-    most = sum(answer.marks for answer in paper.answers)
-    return PooledPaper(answers, pass_marks(paper.outline, most))
+    return answers

@@ -4,6 +4,7 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 
 from generator.issued import IssuedQuestion, options_of
+from generator.marking import Chosen, Response
 from generator.records.sittings import AnsweredQuestion
 
 
@@ -23,7 +24,8 @@ class ChosenOptions:
 def chosen_options(answers: Sequence[AnsweredQuestion]) -> ChosenOptions | None:
     """Return the options that were chosen; None where it is no choice with one key for all."""
     # few questions were printed, and many answers belong to each
-    questions = {id(answer.asked): answer.asked.content for answer in answers}
+    printed = {id(answer.printed): answer.printed for answer in answers}
+    questions = {place: one.question for place, one in printed.items()}
     if not questions or any(question["kind"] != "choice" for question in questions.values()):
         return None
     by_letter = len({_lettering(question) for question in questions.values()}) == 1
@@ -31,9 +33,13 @@ def chosen_options(answers: Sequence[AnsweredQuestion]) -> ChosenOptions | None:
     keys = {_right(question, by_letter) for question in questions.values()}
     if len(keys) != 1 or len(key := keys.pop()) != 1:
         return None
-    met = [(id(answer.asked), answer.letters) for answer in answers]
+    met = [(id(answer.printed), _letters(answer.response)) for answer in answers]
     chosen = {(place, letters): _chosen(letters, names[place]) for place, letters in set(met)}
     return ChosenOptions(tuple(chosen[answer] for answer in met), key[0])
+
+
+def _letters(response: Response | None) -> tuple[str, ...]:
+    return response.letters if isinstance(response, Chosen) else ()
 
 
 def _lettering(question: IssuedQuestion) -> tuple[tuple[str, str], ...]:

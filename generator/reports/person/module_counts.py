@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from generator.reports.answered_papers import Answer
+from generator.records.sittings import AnsweredQuestion
 from generator.reports.course_names import CourseNames
 from generator.reports.intervals import Standing, share_of_answers
 
@@ -19,30 +19,30 @@ class ModuleCount:
     """
 
     module: str
-    answers: tuple[Answer, ...]
+    answers: tuple[AnsweredQuestion, ...]
     right: int
     asked: int
     standing: Standing
 
 
 def by_module(
-    answers: Sequence[Answer], names: CourseNames, pass_percent: int
+    answers: Sequence[AnsweredQuestion], names: CourseNames, pass_percent: int
 ) -> tuple[ModuleCount, ...]:
     """Count a paper by module, in the order of the outline."""
-    modules: dict[str, list[Answer]] = {}
+    modules: dict[str, list[AnsweredQuestion]] = {}
     for answer in answers:
         modules.setdefault(answer.module, []).append(answer)
     ordered = sorted(modules, key=lambda module: (names.place(module), module))
     return tuple(_count(module, modules[module], pass_percent) for module in ordered)
 
 
-def _count(module: str, answers: Sequence[Answer], pass_percent: int) -> ModuleCount:
+def _count(module: str, answers: Sequence[AnsweredQuestion], pass_percent: int) -> ModuleCount:
     marked = [answer for answer in answers if not answer.left_out and not answer.waits]
     share = share_of_answers(marked)
     return ModuleCount(
         module=module,
         answers=tuple(answers),
-        right=sum(answer.mark.share == 1 for answer in marked),
+        right=sum(answer.share == 1 for answer in marked),
         asked=len(marked),
         standing=share.standing(pass_percent) if share else "too few questions to say",
     )

@@ -4,7 +4,7 @@ from collections.abc import Sequence
 from fractions import Fraction
 from hashlib import sha256
 
-from generator.reports.answered_papers import Answer
+from generator.records.sittings import AnsweredQuestion
 
 PATCH_WIDTH, HEIGHT = 40, 26
 # specks on a patch of which nothing was right
@@ -13,7 +13,7 @@ EDGE = 1
 COARSE_FROM = 0.86
 
 
-def panel_strip(answers: Sequence[Answer]) -> str:
+def panel_strip(answers: Sequence[AnsweredQuestion]) -> str:
     """Draw the strip of some answers as SVG, the same for the same answers.
 
     Colours stand on the shapes for paper; a page may set its own by the classes.
@@ -28,12 +28,12 @@ def panel_strip(answers: Sequence[Answer]) -> str:
     )
 
 
-def panel_in_words(answers: Sequence[Answer]) -> str:
+def panel_in_words(answers: Sequence[AnsweredQuestion]) -> str:
     """Say what the strip shows, by question numbers."""
     groups = (
-        ("Clean", [a for a in answers if not a.left_out and a.mark.share == 1]),
-        ("Thin mist", [a for a in answers if not a.left_out and 0 < a.mark.share < 1]),
-        ("Mist", [a for a in answers if not a.left_out and a.lost and a.mark.share == 0]),
+        ("Clean", [a for a in answers if not a.left_out and a.share == 1]),
+        ("Thin mist", [a for a in answers if not a.left_out and 0 < a.share < 1]),
+        ("Mist", [a for a in answers if not a.left_out and a.lost and a.share == 0]),
         ("Not marked yet", [a for a in answers if not a.left_out and a.waits]),
         ("Left out of the marks", [a for a in answers if a.left_out]),
     )
@@ -45,7 +45,7 @@ def panel_in_words(answers: Sequence[Answer]) -> str:
     return " ".join(said)
 
 
-def _patch(answer: Answer, place: int) -> str:
+def _patch(answer: AnsweredQuestion, place: int) -> str:
     left = place * PATCH_WIDTH
     frame = f'x="{left}" y="0" width="{PATCH_WIDTH}" height="{HEIGHT}"'
     seam = f'<path class="seam" d="M{left} 0v{HEIGHT}" stroke="#14181a" stroke-opacity=".45"/>'
@@ -55,7 +55,7 @@ def _patch(answer: Answer, place: int) -> str:
             f'<rect class="open" {frame} fill="#ffffff"/>'
             f'<path class="crossed" d="{crossed}" stroke="#6b7472" stroke-dasharray="3 3"/>{seam}'
         )
-    if answer.mark.share == 1:
+    if answer.share == 1:
         return f'<rect class="clean" {frame} fill="#f2f4f0"/>{_strokes(left)}{seam}'
     return f'<rect class="primer" {frame} fill="#a4aaa5"/>{_mist(answer, left)}{seam}'
 
@@ -68,10 +68,10 @@ def _strokes(left: int) -> str:
     return f'<path class="stroke" d="{lines}" fill="none" stroke="#c3c9c3" stroke-width=".8"/>'
 
 
-def _mist(answer: Answer, left: int) -> str:
+def _mist(answer: AnsweredQuestion, left: int) -> str:
     fine: list[str] = []
     coarse: list[str] = []
-    for speck in range(int(SPECKS * (Fraction(1) - answer.mark.share))):
+    for speck in range(int(SPECKS * (Fraction(1) - answer.share))):
         across, down, size = _three_numbers(f"{answer.number} {speck}")
         x = left + EDGE + across * (PATCH_WIDTH - 2 * EDGE)
         y = EDGE + down * (HEIGHT - 2 * EDGE)

@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 from typing import Any
 
-from generator.reports.answered_papers import SatPaper
+from generator.records.sittings import AnsweredPaper
 from generator.reports.course_names import CourseNames
 from generator.reports.fixed_words import NOT_SAID_PERSON
 from generator.reports.intervals import FEWEST, METHOD
@@ -28,7 +28,7 @@ SAMPLE = (
 KEY_KEPT = "The right answers are not printed here, since the questions may be asked again."
 
 
-def person_report(paper: SatPaper, names: CourseNames) -> Plain:
+def person_report(paper: AnsweredPaper, names: CourseNames) -> Plain:
     """Return the plain JSON of a person's report; it holds every sentence.
 
     slips    groups of rows: the question numbers and why; `*` marks a must-pass question
@@ -60,7 +60,7 @@ def person_report(paper: SatPaper, names: CourseNames) -> Plain:
     }
 
 
-def _facts(paper: SatPaper) -> list[list[str]]:
+def _facts(paper: AnsweredPaper) -> list[list[str]]:
     return [
         ["Person", paper.person or "not named"],
         ["Paper", f"{paper.blueprint}, form {paper.label}, id {paper.form_id or 'none'}"],
@@ -68,7 +68,7 @@ def _facts(paper: SatPaper) -> list[list[str]]:
     ]
 
 
-def _counts(paper: SatPaper, names: CourseNames) -> tuple[ModuleCount, ...]:
+def _counts(paper: AnsweredPaper, names: CourseNames) -> tuple[ModuleCount, ...]:
     return by_module(paper.answers, names, paper.pass_percent)
 
 
@@ -83,7 +83,7 @@ def _module(count: ModuleCount, names: CourseNames) -> Plain:
     }
 
 
-def _modules_note(paper: SatPaper, names: CourseNames) -> str:
+def _modules_note(paper: AnsweredPaper, names: CourseNames) -> str:
     if all(count.asked >= FEWEST for count in _counts(paper, names)):
         return ""
     return f"A module with fewer than {FEWEST} questions gets no verdict."
@@ -105,5 +105,5 @@ def _slips(groups: Sequence[SlipGroup]) -> list[Plain]:
     ]
 
 
-def _worth(paper: SatPaper) -> tuple[tuple[int, str], ...]:
+def _worth(paper: AnsweredPaper) -> tuple[tuple[int, str], ...]:
     return worth_knowing(paper.counted)

@@ -6,7 +6,7 @@ It never judges the person: what it says is what was answered and what is not in
 from datetime import date
 from typing import Any
 
-from generator.reports.answered_papers import SatPaper
+from generator.records.sittings import AnsweredPaper
 from generator.reports.course_names import CourseNames
 from generator.reports.fixed_words import NOT_SAID_PROFILE
 from generator.reports.person.paperwork import (
@@ -27,7 +27,7 @@ BEFORE_ALL = "Everybody goes through the cautions of the course before any work.
 
 
 def profile(
-    paper: SatPaper,
+    paper: AnsweredPaper,
     names: CourseNames,
     paperwork: Paperwork,
     procedures: tuple[ProcedureName, ...],

@@ -3,21 +3,21 @@
 from collections.abc import Sequence
 from typing import Any
 
-from generator.reports.answered_papers import Answer
+from generator.records.sittings import AnsweredQuestion
 from generator.reports.course_names import CourseNames
 
 Plain = dict[str, Any]
 NO_LESSON = "No lesson yet: ask your trainer"
 
 
-def numbers_of(answers: Sequence[Answer]) -> str:
+def numbers_of(answers: Sequence[AnsweredQuestion]) -> str:
     """Write question numbers, with a star at a must-pass question."""
     return ", ".join(f"{answer.number}{'*' * answer.must_pass}" for answer in answers)
 
 
-def study_rows(answers: Sequence[Answer], names: CourseNames) -> list[Plain]:
+def study_rows(answers: Sequence[AnsweredQuestion], names: CourseNames) -> list[Plain]:
     """Return the objectives that lost marks: must-pass ones first, then in the outline's order."""
-    lost: dict[str, list[Answer]] = {}
+    lost: dict[str, list[AnsweredQuestion]] = {}
     for answer in answers:
         if answer.lost:
             lost.setdefault(answer.objective, []).append(answer)
@@ -25,7 +25,7 @@ def study_rows(answers: Sequence[Answer], names: CourseNames) -> list[Plain]:
     return [_study_row(name, lost[name], names) for name in ordered]
 
 
-def _study_row(objective: str, answers: Sequence[Answer], names: CourseNames) -> Plain:
+def _study_row(objective: str, answers: Sequence[AnsweredQuestion], names: CourseNames) -> Plain:
     module = answers[0].module
     taught = module in names.lessons
     return {
@@ -38,5 +38,5 @@ def _study_row(objective: str, answers: Sequence[Answer], names: CourseNames) ->
     }
 
 
-def _must(answers: Sequence[Answer]) -> bool:
+def _must(answers: Sequence[AnsweredQuestion]) -> bool:
     return any(answer.must_pass for answer in answers)

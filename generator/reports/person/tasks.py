@@ -4,7 +4,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import Literal
 
-from generator.reports.answered_papers import Answer, SatPaper
+from generator.records.sittings import AnsweredPaper, AnsweredQuestion
 from generator.reports.course_names import CourseNames
 from generator.reports.guessing_odds import chance_all_right
 from generator.reports.person.module_counts import by_module
@@ -28,7 +28,7 @@ class Task:
     """
 
     module: str
-    answers: tuple[Answer, ...]
+    answers: tuple[AnsweredQuestion, ...]
     right: int
     asked: int
     gate_missed: bool
@@ -52,7 +52,7 @@ class Task:
         return f"{questions}; a guesser gets {verb} right {odds(chance)}"
 
 
-def tasks_of(paper: SatPaper, names: CourseNames) -> tuple[Task, ...]:
+def tasks_of(paper: AnsweredPaper, names: CourseNames) -> tuple[Task, ...]:
     """Return the tasks of a paper, in the order of the outline."""
     return tuple(
         Task(
@@ -67,5 +67,5 @@ def tasks_of(paper: SatPaper, names: CourseNames) -> tuple[Task, ...]:
     )
 
 
-def _gate_missed(answers: Sequence[Answer]) -> bool:
+def _gate_missed(answers: Sequence[AnsweredQuestion]) -> bool:
     return any(a.must_pass and a.lost and not a.left_out for a in answers)

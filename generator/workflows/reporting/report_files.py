@@ -14,10 +14,11 @@ from generator.diagnostics import did_you_mean
 from generator.printing import PaperSize, PrintingRefused, report
 from generator.records import Records, RecordsRefused
 from generator.reports import (
+    AnsweredIssue,
+    AnsweredPaper,
     CourseNames,
-    SatIssue,
-    SatPaper,
     analyse_pool,
+    answered_issue,
     class_report,
     course_names,
     paperwork_of,
@@ -25,7 +26,6 @@ from generator.reports import (
     pooled,
     procedure_names,
     profile,
-    sat_issue,
 )
 from generator.website.exam import report_page
 from generator.workflows.files import off_the_site, write_private_files
@@ -102,7 +102,7 @@ def report_files(
     watched  goes through the reports one by one, so that somebody can be told how far it is
     Raises RecordsRefused for an issue, a person or a form without answers, before the first file.
     """
-    sat = sat_issue(connection, number)
+    sat = answered_issue(connection, number)
     if not sat.papers:
         raise RecordsRefused(
             f"nobody has answered issue {number} yet; mark the answers first: guidecoat mark"
@@ -133,8 +133,8 @@ def _files(
 def _documents(
     connection: Records,
     bank: Bank,
-    sat: SatIssue,
-    papers: Sequence[tuple[str, SatPaper]],
+    sat: AnsweredIssue,
+    papers: Sequence[tuple[str, AnsweredPaper]],
     wanted: Wanted,
     day: date,
 ) -> Iterator[Document]:
@@ -151,12 +151,12 @@ def _documents(
         yield f"{sat.issue.blueprint}-class-report", partial(_class, connection, sat, names)
 
 
-def _class(connection: Records, sat: SatIssue, names: CourseNames) -> Plain:
+def _class(connection: Records, sat: AnsweredIssue, names: CourseNames) -> Plain:
     issues = issues_of(connection, sat.issue.blueprint)
     return class_report(sat, names, analyse_pool(pooled(connection, issues)))
 
 
-def _picked(sat: SatIssue, wanted: Wanted) -> tuple[SatPaper, ...]:
+def _picked(sat: AnsweredIssue, wanted: Wanted) -> tuple[AnsweredPaper, ...]:
     if wanted.label is not None:
         labels = [form.label for form in sat.issue.forms]
         if wanted.label not in labels:
@@ -176,7 +176,7 @@ def _picked(sat: SatIssue, wanted: Wanted) -> tuple[SatPaper, ...]:
     return sat.papers
 
 
-def _named(picked: Sequence[SatPaper], sat: SatIssue) -> list[tuple[str, SatPaper]]:
+def _named(picked: Sequence[AnsweredPaper], sat: AnsweredIssue) -> list[tuple[str, AnsweredPaper]]:
     """Return each paper the start of its file name; papers of one form are numbered."""
     times = Counter(paper.label for paper in sat.papers)
     places: Counter[str] = Counter()

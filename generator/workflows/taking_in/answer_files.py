@@ -22,10 +22,12 @@ from generator.marking.tables import (
     read_workbook,
 )
 from generator.records import Records
+from generator.records.sittings import StoredForm
 from generator.workflows.files import line_of, text_of
 from generator.workflows.taking_in.known_papers import known_of
 
 Problems = tuple[Problem, ...]
+Forms = dict[str, StoredForm]
 _TABLES = (".csv", ".tsv", ".txt")
 _WORKBOOKS = (".xlsx", ".xlsm")
 _PAGES = (".json",)
@@ -34,9 +36,13 @@ _KINDS = (*_TABLES, *_WORKBOOKS, *_PAGES)
 
 @dataclass(slots=True)
 class FilesRead:
-    """What the files hold together; no answers where any problem is an error."""
+    """What the files hold together; no answers where any problem is an error.
+
+    forms  that the files name, as they were read
+    """
 
     answers: list[FormAnswers] = field(default_factory=list)
+    forms: dict[str, StoredForm] = field(default_factory=dict)
     empty: list[str] = field(default_factory=list)
     problems: list[Problem] = field(default_factory=list)
 
@@ -54,7 +60,7 @@ def read_files(connection: Records, files: Sequence[Path], person: str = "") -> 
     """
     read = FilesRead()
     for file in files:
-        read.take(*_one_file(connection, file, person))
+        read.take(*_one_file(connection, file, person, read.forms))
     read.problems += _in_two_files(read.answers)
     if has_errors(read.problems):
         read.answers.clear()
@@ -71,7 +77,9 @@ def is_page_file(file: Path) -> bool:
     return file.suffix.lower() in _PAGES
 
 
-def _one_file(connection: Records, file: Path, person: str) -> tuple[IssuedAnswers, Problems]:
+def _one_file(
+    connection: Records, file: Path, person: str, forms: Forms
+) -> tuple[IssuedAnswers, Problems]:
     path, kind = file.as_posix(), file.suffix.lower()
     start = Place(path, 1, 1)
     if kind not in _KINDS:
@@ -83,30 +91,30 @@ def _one_file(connection: Records, file: Path, person: str) -> tuple[IssuedAnswe
         return IssuedAnswers(), (Problem(start, "error", "spreadsheet-file", message),)
     if kind in _WORKBOOKS:
         rows, problems = read_workbook(file.read_bytes(), path)
-        found, more = _table(connection, rows, problems, path)
+        found, more = _table(connection, rows, problems, path, forms)
         return found, named_cells(more)
     text, problems = text_of(file)
     if text is None:
         return IssuedAnswers(), problems
     if kind in _PAGES:
-        return _page_file(connection, text, path, person)
+        return _page_file(connection, text, path, person, forms)
     rows, problems = read_cells(text, path)
-    found, more = _table(connection, rows, problems, path)
+    found, more = _table(connection, rows, problems, path, forms)
     return found, named_text_cells(rows, more)
 
 
 def _table(
-    connection: Records, rows: tuple[Row, ...], problems: Problems, path: str
+    connection: Records, rows: tuple[Row, ...], problems: Problems, path: str, forms: Forms
 ) -> tuple[IssuedAnswers, Problems]:
     if not rows and problems:
         return IssuedAnswers(), problems
-    found, more = read_issued(rows, path, known_of(connection, form_ids_of(rows)))
+    found, more = read_issued(rows, path, known_of(connection, form_ids_of(rows), forms))
     both = (*problems, *more)
     return (IssuedAnswers() if has_errors(both) else found), both
 
 
 def _page_file(
-    connection: Records, text: str, path: str, person: str
+    connection: Records, text: str, path: str, person: str, forms: Forms
 ) -> tuple[IssuedAnswers, Problems]:
     saved, problems = read_answers_file(text, path)
     if saved is None or has_errors(problems):
@@ -115,7 +123,7 @@ def _page_file(
     place = Place(path, 1, 1)
     typed, over = person or saved.person, saved.minutes_over
     answers = FormAnswers(form_id, typed, saved.responses, place, saved.written, over)
-    known = known_of(connection, [form_id])
+    known = known_of(connection, [form_id], forms)
     both = (*problems, *file_problems(answers, known))
     if has_errors(both):
         return IssuedAnswers(), both

@@ -7,13 +7,20 @@ from generator.marking.tables import Known, by_halves
 from generator.records import Records
 from generator.records.issues import ids_of_forms
 from generator.records.people import all_people, was_erased
-from generator.records.sittings import issued_forms, voided_forms
+from generator.records.sittings import StoredForm, issued_forms, voided_forms
 
 
-def known_of(connection: Records, form_ids: Iterable[str]) -> Known:
-    """Return what the records know of some forms; all ids only where one of these is unknown."""
+def known_of(
+    connection: Records, form_ids: Iterable[str], loaded: dict[str, StoredForm] | None = None
+) -> Known:
+    """Return what the records know of some forms; all ids only where one of these is unknown.
+
+    loaded  takes the forms as they were read, for whoever marks them next
+    """
     ids = tuple(form_ids)
     forms = issued_forms(connection, ids)
+    if loaded is not None:
+        loaded.update(forms)
     strange = set(ids) - set(forms)
     people = all_people(connection)
     return Known(

@@ -11,7 +11,8 @@ from generator.issued import (
     asked_unit,
     points_of,
 )
-from generator.marking import Awarded, Response, mark_response
+from generator.marking import Awarded, Response
+from generator.marking.answers import needs_a_person
 from generator.marking.tables import (
     BLANK,
     ILLEGIBLE,
@@ -149,8 +150,7 @@ def _said(question: IssuedQuestion, response: Response) -> str:
     cell = answer_cell(question["kind"], response)
     if cell in ("", BLANK):
         return "blank"
-    mark = mark_response(question, response)
-    if mark.needs_a_person:
-        return " ".join(["a person must look at it:", *(note.text for note in mark.notes)])
+    if why := needs_a_person(question, response):
+        return f"a person must look at it: {why}"
     doubts = doubts_about(question, response)
     return f"read: {cell}{f' ({doubts})' if doubts else ''}"

@@ -17,22 +17,8 @@ from generator.bank.checks.one_record.ordering import MOST_ORDERS
 from generator.bank.checks.one_record.printed_lines import MOST_CHARACTERS, long_problem
 from generator.bank.checks.one_record.whole_texts import lone_quote_problem, said_twice_problem
 
-FILES = (
-    options,
-    option_amounts,
-    key_words,
-    ordering,
-    hazards,
-    grids,
-    tables,
-    table_columns,
-    printed_lines,
-    whole_texts,
-    stem_rounding,
-)
-
-# these look at one record and the frame of the bank, so that a verdict can be kept beside it
-ENTRY_BY_ENTRY = (
+# rules that see one record and the frame of the bank, and never another record
+ALONE = (
     options,
     option_amounts,
     key_words,
@@ -42,12 +28,13 @@ ENTRY_BY_ENTRY = (
     table_columns,
     stem_rounding,
 )
+FILES = (*ALONE, hazards, printed_lines, whole_texts)
 
 __all__ = [
-    "ENTRY_BY_ENTRY",
+    "ALONE",
     "FILES",
-    "MOST_ORDERS",
     "MOST_CHARACTERS",
+    "MOST_ORDERS",
     "lone_quote_problem",
     "long_problem",
     "said_twice_problem",
