@@ -5,10 +5,10 @@ from collections.abc import Callable
 from pathlib import Path
 
 import pytest
-from generator.command_line.verdict_cache import cache_folder
 
 from generator.bank.checks import numbers
-from generator.command_line import fingerprint
+from generator.command_line.bank import fingerprint
+from generator.command_line.bank.verdict_cache import cache_folder
 from tests.bank.small_bank import small_project
 from tests.command_line.running import run
 
@@ -65,7 +65,7 @@ def whole(monkeypatch: pytest.MonkeyPatch) -> None:
     """Let no check be answered as a whole, as if some file had changed each time."""
     numbers_drawn = iter(range(1000))
     monkeypatch.setattr(
-        "generator.command_line.verdict_cache.whole_digest", lambda _: str(next(numbers_drawn))
+        "generator.command_line.bank.verdict_cache.whole_digest", lambda _: str(next(numbers_drawn))
     )
 
 

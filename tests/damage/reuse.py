@@ -10,7 +10,6 @@ from functools import cache
 from pathlib import Path
 from typing import Any
 
-from generator.command_line.project import Project
 from pytest import MonkeyPatch
 
 from generator.assembly import shortages
@@ -18,10 +17,11 @@ from generator.bank import Bank, Entry, loader
 from generator.bank.checks import numbers
 from generator.bank.checks.whole_bank import honesty
 from generator.bank.nodes import Node
-from generator.command_line import whole_project as whole
 from generator.diagnostics import Problem, has_errors
 from generator.printing.settable import unsettable
 from generator.questions import Askable, askables
+from generator.workflows.checking import project_problems as whole
+from generator.workflows.project import Project
 
 
 class Reused:
