@@ -11,12 +11,12 @@ from typing import Any
 
 from pytest import MonkeyPatch
 
-import generator.workflows.checking.whole_project as whole
 from generator.assembly import shortages
 from generator.bank import Bank, Node, Verdicts, loader
 from generator.diagnostics import Problem, has_errors
 from generator.printing.settable import unsettable
 from generator.questions import Askable, askables
+from generator.workflows.checking import project_problems as whole
 from generator.workflows.project import Project
 
 
