@@ -20,6 +20,7 @@ SCRIPTS = (
     "read_answers",
     "reorder_steps",
     "answering",
+    "question_forms",
     "questions",
     "one_at_a_time",
     "pick_questions",

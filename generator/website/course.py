@@ -78,3 +78,9 @@ class Course:
 def objective_id(module: Module, objective: Objective) -> str:
     """Give the name that progress is stored under."""
     return f"{module.module}/{objective.objective}"
+
+
+def objective_of(question: Question) -> str:
+    """Return the objective as module/objective, however the question spells it."""
+    objective = str(question["objective"])
+    return objective if "/" in objective else f"{question['module']}/{objective}"

@@ -4,9 +4,9 @@ from generator.website.blocks import lesson_blocks
 from generator.website.course import Course
 from generator.website.desk import Desk
 from generator.website.draft import BuiltPage
-from generator.website.panel_picture import mist_patterns, panel_strips
+from generator.website.panel_picture import panel_strips
 from generator.website.prose import rendered
-from generator.website.question_pages import objective_places
+from generator.website.written_questions import Written
 
 NO_WORDS = "# Guidecoat\n\n## Your panel\n\n```modules\n```\n"
 
@@ -22,7 +22,6 @@ def home_page(desk: Desk) -> BuiltPage:
         title=draft.headings[0].text if draft.headings else desk.course.title,
         lead=lead,
         parts=["<h2 " + part for part in parts],
-        patterns=mist_patterns(),
         counts=counts(desk.course),
     )
     return BuiltPage("index.html", html, desk.course.title, "home")
@@ -35,14 +34,16 @@ def lessons_page(desk: Desk) -> BuiltPage:
     return BuiltPage("lessons.html", html, "Lessons", "lessons")
 
 
-def progress_page(desk: Desk) -> BuiltPage:
+def progress_page(desk: Desk, written: Written) -> BuiltPage:
     """Show the learner's panel objective by objective, with save, load and delete."""
     html = desk.fill(
         "pages/progress.html",
         desk.draft("question_bank/outline.yml"),
         strips=panel_strips(desk.course),
-        patterns=mist_patterns(),
-        places={one.module: objective_places(one, desk.course) for one in desk.course.modules},
+        places={
+            one.module: written[one.module].places(one.module) if one.module in written else {}
+            for one in desk.course.modules
+        },
     )
     return BuiltPage("progress.html", html, "Your panel", "progress")
 

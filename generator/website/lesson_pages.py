@@ -3,7 +3,7 @@
 from generator.website.blocks import SOURCES_HERE, lesson_blocks, sources_html
 from generator.website.desk import Desk
 from generator.website.draft import BuiltPage, Draft
-from generator.website.panel_picture import mist_patterns, panel_strip
+from generator.website.panel_picture import panel_strip
 from generator.website.prose import rendered
 
 
@@ -24,7 +24,6 @@ def lesson_page(name: str, desk: Desk) -> tuple[BuiltPage, tuple[str, ...]]:
         title=title,
         body=rest,
         strip=panel_strip(module, desk.course) if module else "",
-        patterns=mist_patterns() if module else "",
         headings=contents,
         has_questions=bool(desk.course.questions.get(name)),
     )

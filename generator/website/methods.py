@@ -5,8 +5,7 @@ from collections.abc import Mapping
 from generator.bank import Bank
 from generator.bank.records import NumericItem
 from generator.formulas import parse_formula
-from generator.website.course import Question
-from generator.website.question_html import objective_of
+from generator.website.course import Question, objective_of
 
 RECORDS = ("procedures", "faults", "tables")
 

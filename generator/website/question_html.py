@@ -1,12 +1,17 @@
-"""One study question as a form that works with and without script."""
+"""One study question, whole for a reader without script; the script makes a form of it."""
 
 import re
 from collections.abc import Mapping
 from typing import Any
 
-from generator.website.course import Question, Variants
+from markupsafe import Markup
+
+from generator.website.course import Question, Variants, objective_of
 from generator.website.desk import Desk, cited_of_question
 from generator.website.draft import Draft
+from generator.website.methods import method_of
+from generator.website.question_words import question_words
+from generator.website.variant_slots import Slots
 
 # the author's words that make the unit part of the answer
 _WITH_UNIT = re.compile(r"\b(?:with|and) (?:its|the) unit\b")
@@ -21,20 +26,26 @@ KIND_WORDS = {
 
 
 def question_html(variants: Variants, draft: Draft, desk: Desk, label: str, level: int = 3) -> str:
-    """Write one item with all its variants.
+    """Write one item with all its variants; the page's script makes a form of it.
 
     label  what the item is called on its page, such as "Question 7"
     level  level of its heading
     """
     question = variants[0]
-    return desk.fill(
-        "questions/question.html",
+    slots = Slots()
+    data = marking_data(variants)
+    try:
+        words = question_words(variants, draft, slots)
+    except ValueError:
+        # variants of another shape share no words, so each brings its own
+        slots = Slots()
+        words = question_words(variants[:1], draft, slots)
+        data["whole"] = [_whole(variant, draft, desk) for variant in variants[1:]]
+    marked = desk.fill(
+        "questions/question_body.html",
         draft,
         q=question,
-        variants=variants,
-        data=marking_data(variants),
-        anchor=question_anchor(question),
-        objective=objective_of(question),
+        w=words,
         kind_words=KIND_WORDS[question["kind"]],
         asks_unit=asks_unit(question),
         is_theirs=draft.course.is_theirs(question),
@@ -42,6 +53,30 @@ def question_html(variants: Variants, draft: Draft, desk: Desk, label: str, leve
         level=level,
         source_tags=cited_of_question(draft.course, question["sources"]),
     )
+    if slots.are_used:
+        data.update(slots.data(marked))
+    return desk.fill(
+        "questions/question.html",
+        draft,
+        q=question,
+        body=Markup(slots.filled(marked)),
+        data=data,
+        anchor=question_anchor(question),
+        objective=objective_of(question),
+        method=method_of(question, draft.course.relations),
+        is_theirs=draft.course.is_theirs(question),
+    )
+
+
+def _whole(variant: Question, draft: Draft, desk: Desk) -> dict[str, str]:
+    slots = Slots()
+    words = question_words((variant,), draft, slots)
+    unit = asks_unit(variant)
+    parts = {"ask": "questions/study_ask.html", "reasons": "questions/study_reasons.html"}
+    return {
+        name: desk.fill(part, draft, q=variant, w=words, asks_unit=unit)
+        for name, part in parts.items()
+    }
 
 
 def asks_unit(question: Question) -> bool:
@@ -54,20 +89,16 @@ def question_anchor(question: Question) -> str:
     return "q-" + str(question["id"]).replace("/", "-").replace("#", "-")
 
 
-def objective_of(question: Question) -> str:
-    """Give the objective as module/objective, however the question spells it."""
-    objective = str(question["objective"])
-    return objective if "/" in objective else f"{question['module']}/{objective}"
-
-
 def marking_data(variants: Variants) -> dict[str, Any]:
-    """Give what the page's script needs to mark: no words that the page holds already."""
-    return {
-        "variants": [
-            {"kind": question["kind"], **_marking(question, question["key"])}
-            for question in variants
-        ]
-    }
+    """Return what the page's script needs to mark: no words that the page holds already.
+
+    The first variant has it all, and each other one what differs from the first.
+    """
+    first, *others = ({"kind": one["kind"], **_marking(one, one["key"])} for one in variants)
+    changed = [
+        {name: value for name, value in other.items() if value != first[name]} for other in others
+    ]
+    return {"variants": [first, *changed]}
 
 
 def _marking(question: Question, key: Mapping[str, Any]) -> dict[str, Any]:
@@ -94,11 +125,10 @@ def _order(key: Mapping[str, Any]) -> dict[str, Any]:
 
 
 def _numeric(key: Mapping[str, Any]) -> dict[str, Any]:
-    bands = [{"low": slip["low"], "high": slip["high"]} for slip in key["slips"]]
     return {
         "low": key["low"],
         "high": key["high"],
         "unit": key["unit"],
         "symbol": key["unit_symbol"],
-        "slips": bands,
+        "slips": [[slip["low"], slip["high"]] for slip in key["slips"]],
     }

@@ -11,7 +11,7 @@ from generator.website.desk import Desk
 from generator.website.draft import BuiltPage, SiteFile
 from generator.website.front_pages import home_page, lessons_page, progress_page
 from generator.website.lesson_pages import lesson_page
-from generator.website.question_pages import question_pages, written_questions
+from generator.website.question_pages import question_pages
 from generator.website.question_parts import part_files
 from generator.website.reference_pages import (
     card_page,
@@ -22,7 +22,8 @@ from generator.website.reference_pages import (
     sources_page,
 )
 from generator.website.search_pages import search_list, search_page
-from generator.website.units_script import units_script
+from generator.website.units_script import patterns_script, units_script
+from generator.website.written_questions import Written, written_course
 
 
 class Site(NamedTuple):
@@ -36,15 +37,16 @@ class Site(NamedTuple):
 def build_site(course: Course, theme: Path) -> Site:
     """Build every page from plain data; the same course gives the same pages."""
     desk = Desk(course, theme)
-    taught, cautions, parts = _modules(desk)
+    written = written_course(desk)
+    taught, cautions, parts = _modules(desk, written)
     pages = (
         home_page(desk),
-        today_page(desk),
-        look_back_page(desk),
+        today_page(desk, written),
+        look_back_page(desk, written),
         lessons_page(desk),
         *(lesson_page(name, desk)[0] for name in _pages_besides(course)),
         *with_neighbours(taught),
-        progress_page(desk),
+        progress_page(desk, written),
         cautions_page(desk, cautions),
         glossary_page(desk),
         *(card_page(shelf, desk) for shelf in shelves(course)),
@@ -52,7 +54,7 @@ def build_site(course: Course, theme: Path) -> Site:
         sources_page(desk),
         search_page(desk),
     )
-    loaded = bundles(theme, units_script())
+    loaded = bundles(theme, units_script() + patterns_script())
     files = (*loaded, *parts, search_list(pages, desk))
     return Site(pages, sorted_problems(desk.problems), files)
 
@@ -65,7 +67,9 @@ def with_neighbours(pages: list[BuiltPage]) -> list[BuiltPage]:
     ]
 
 
-def _modules(desk: Desk) -> tuple[list[BuiltPage], dict[str, tuple[str, ...]], list[SiteFile]]:
+def _modules(
+    desk: Desk, written: Written
+) -> tuple[list[BuiltPage], dict[str, tuple[str, ...]], list[SiteFile]]:
     pages: list[BuiltPage] = []
     parts: list[SiteFile] = []
     cautions: dict[str, tuple[str, ...]] = {}
@@ -73,10 +77,9 @@ def _modules(desk: Desk) -> tuple[list[BuiltPage], dict[str, tuple[str, ...]], l
         if module.module in desk.course.lessons:
             page, cautions[module.module] = lesson_page(module.module, desk)
             pages.append(page)
-        if desk.course.questions.get(module.module):
-            written = written_questions(module, desk)
-            pages.extend(question_pages(module, desk, written))
-            parts.extend(part_files(module, desk.course, written))
+        if module.module in written:
+            pages.extend(question_pages(module, desk, written[module.module]))
+            parts.extend(part_files(desk.course, written[module.module]))
     return pages, cautions, parts
 
 

@@ -1,26 +1,72 @@
-/* Loads questions of an objective when they are wanted. A part is a small script of its own, which
-   works from a memory stick too. */
+/* Loads questions of an objective when they are wanted. What is kept for use without a network are
+   the pages, and questions are taken from them. Where nothing is kept yet, and on a memory stick,
+   a part comes as a small script of its own. */
 "use strict";
 var Guidecoat = window.Guidecoat || {};
 Guidecoat.parts = {};
+Guidecoat.hasParts = true;
 
 (function () {
-  var loading = {};
+  const loading = {};
 
   function fetched(name) {
-    return new Promise(function (done, failed) {
-      var script = document.createElement("script");
+    return new Promise((done, failed) => {
+      const script = document.createElement("script");
       script.src = "parts/" + name.replace(/\/([0-9]+)$/, "-$1") + ".js";
-      script.onload = function () { script.remove(); done(Guidecoat.parts[name] || []); };
-      script.onerror = function () { script.remove(); delete loading[name]; failed(new Error(name)); };
+      script.onload = () => { script.remove(); done(Guidecoat.parts[name] || []); };
+      script.onerror = () => { script.remove(); failed(new Error(name)); };
       document.head.appendChild(script);
     });
   }
 
+  /* Promise the documents of pages by their file names. */
+  Guidecoat.pagesOf = paths => Promise.all(paths.map(path => {
+    loading[path] = loading[path] || fetch(path).then(answer => {
+      if (!answer.ok) { throw new Error(path + ": " + answer.status); }
+      return answer.text();
+    }).then(text => new DOMParser().parseFromString(text, "text/html"));
+    loading[path].catch(() => { delete loading[path]; });
+    return loading[path];
+  }));
+
+  function pathsOf(entry) {
+    const module = entry.objective.split("/")[0];
+    return (entry.sheets || [1]).map(sheet => module + "-questions" + (sheet > 1 ? "-" + sheet : "") + ".html");
+  }
+
+  function entryOf(objective) {
+    return Guidecoat.all(document, "script.parts-index").map(script => {
+      return JSON.parse(script.textContent).objectives.find(entry => entry.objective === objective);
+    }).find(Boolean);
+  }
+
+  /* A rule of another place and a written answer are asked on their page alone. */
+  function isAsked(section, objective) {
+    return section.dataset.objective === objective && !section.hasAttribute("data-theirs") &&
+      !section.classList.contains("kind-written");
+  }
+
+  function fromPages(name) {
+    const objective = name.replace(/\/[0-9]+$/, "");
+    const entry = entryOf(objective);
+    return Guidecoat.pagesOf(pathsOf(entry)).then(pages => pages
+      .flatMap(page => Guidecoat.all(page, ".question"))
+      .filter(section => isAsked(section, objective) && Guidecoat.partOf(entry, section.dataset.item) === name)
+      .map(section => ({ id: section.dataset.item, method: section.dataset.method, html: section.outerHTML }))
+      .sort((one, other) => one.id < other.id ? -1 : 1));
+  }
+
+  function isKept() { return "serviceWorker" in navigator && Boolean(navigator.serviceWorker.controller); }
+
   /* Promise the questions of a part: [{id, method, html}, ...]. */
-  Guidecoat.part = function (name) {
-    loading[name] = loading[name] || fetched(name);
-    return loading[name];
+  Guidecoat.part = name => {
+    const key = "part " + name;
+    if (!loading[key]) {
+      const ways = isKept() || !Guidecoat.hasParts ? [fromPages, fetched] : [fetched, fromPages];
+      loading[key] = Promise.resolve(name).then(ways[0]).catch(() => ways[1](name));
+      loading[key].catch(() => { delete loading[key]; });
+    }
+    return loading[key];
   };
 
   /* The part of an objective that holds an item; items are sorted, and each part names its first. */
@@ -30,18 +76,12 @@ Guidecoat.parts = {};
     return entry.objective + "/" + (place + 1);
   };
 
-  /* Make the form of a question, ready to be answered. */
+  /* Make the form of a question, ready to be started. */
   Guidecoat.form = function (question, label) {
     var holder = document.createElement("template");
     holder.innerHTML = question.html;
     var section = holder.content.querySelector(".question");
-    var old = section.querySelector(".question-label").textContent;
-    section.querySelectorAll(".question-label, legend").forEach(function (place) {
-      place.textContent = place.textContent.replace(old, label);
-    });
-    section.querySelectorAll("[aria-label]").forEach(function (place) {
-      place.setAttribute("aria-label", place.getAttribute("aria-label").replace(old, label));
-    });
+    section.querySelector(".question-name").firstElementChild.textContent = label;
     return document.importNode(section, true);
   };
 })();

@@ -101,6 +101,8 @@ var Guidecoat = window.Guidecoat || {};
 
   /* The place of the first known wrong way that a value fits, or -1. */
   Guidecoat.slipOf = function (value, data) {
-    return data.slips.findIndex(function (slip) { return Guidecoat.inBand(value, slip); });
+    return data.slips.findIndex(function (slip) {
+      return Guidecoat.inBand(value, { low: slip[0], high: slip[1] });
+    });
   };
 })();

@@ -16,19 +16,34 @@ var Guidecoat = window.Guidecoat || {};
     section.removeAttribute("data-tried");
   }
 
+  /* What marks a variant; each one but the first says only what differs. */
+  function marking(section) {
+    var data = section.questionData, number = shown(section);
+    return Object.assign({}, data.variants[0], number ? data.variants[number] : {});
+  }
+
+  function dataOf(section) { return JSON.parse(section.querySelector("script").textContent); }
+
+  /* Lay the plain text of a variant: the first one's, with the words that differ put in. */
+  function lay(section, number) {
+    var data = section.questionData, first = section.firstVariant;
+    var whole = number && data.whole ? data.whole[number - 1] : first;
+    var places = [section.querySelector("form .ask"), section.querySelector("form .reasons-body")];
+    places[0].innerHTML = whole.ask;
+    places[1].innerHTML = whole.reasons;
+    if (number && data.at) {
+      all(section, "x-v").forEach(function (place, at) {
+        place.innerHTML = data["else"][number - 1][data.at[at]];
+      });
+    }
+  }
+
   /* Show one of the solved variants; they are counted round. */
   Guidecoat.showVariant = function (section, number) {
-    var templates = all(section, "template.variant");
-    var ask = section.querySelector("form .ask");
-    var reasons = section.querySelector("form .reasons-body");
-    var wanted = number % (templates.length + 1);
-    if (!section.firstVariant) {
-      section.firstVariant = { ask: ask.innerHTML, reasons: reasons.innerHTML };
-    }
-    var from = wanted ? templates[wanted - 1].content : null;
-    ask.innerHTML = from ? from.querySelector(".ask").innerHTML : section.firstVariant.ask;
-    reasons.innerHTML = from ? from.querySelector(".reasons-body").innerHTML : section.firstVariant.reasons;
+    var wanted = number % section.questionData.variants.length;
     section.setAttribute("data-shown", wanted);
+    lay(section, wanted);
+    Guidecoat.fitOut(section, marking(section));
     clear(section);
     startMoves(section);
   };
@@ -45,15 +60,20 @@ var Guidecoat = window.Guidecoat || {};
   }
 
   Guidecoat.startQuestion = function (section) {
-    var data = JSON.parse(section.querySelector("script.marking").textContent);
-    section.querySelector(".actions").hidden = false;
+    section.questionData = dataOf(section);
+    section.firstVariant = {
+      ask: section.querySelector(".ask").innerHTML,
+      reasons: section.querySelector(".reasons-body").innerHTML
+    };
+    Guidecoat.frameQuestion(section, section.questionData.variants.length);
+    Guidecoat.fitOut(section, marking(section));
     section.querySelector(".reasons").hidden = true;
     startMoves(section);
     function check(event) {
       event.preventDefault();
       /* inside a check the first answer stands */
       if (section.dataset.once && section.dataset.tried) { return; }
-      var variant = data.variants[shown(section)];
+      var variant = marking(section);
       Guidecoat.answer[variant.kind](section, variant);
     }
     section.querySelector("form").addEventListener("submit", check);

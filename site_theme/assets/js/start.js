@@ -102,6 +102,9 @@ var Guidecoat = window.Guidecoat || {};
     document.querySelectorAll(".search-form").forEach(function (form) {
       if (Guidecoat.startSearch) { Guidecoat.startSearch(form); }
     });
+    if (document.querySelector(".panel") && !document.querySelector("#mist-1")) {
+      document.body.insertAdjacentHTML("beforeend", Guidecoat.patterns);
+    }
     Guidecoat.drawPanel();
   };
 
