@@ -1,14 +1,18 @@
 """One study question, whole for a reader without script; the script makes a form of it."""
 
 import re
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping, Sequence
+from fractions import Fraction
+from math import floor
 from typing import Any
 
 from markupsafe import Markup
 
+from generator.quantities import number_text
 from generator.website.course import Question, Variants, objective_of
 from generator.website.desk import Desk, cited_of_question
 from generator.website.draft import Draft
+from generator.website.followed_words import bands_of, followed
 from generator.website.methods import method_of
 from generator.website.question_words import question_words
 from generator.website.variant_slots import Slots
@@ -54,7 +58,7 @@ def question_html(variants: Variants, draft: Draft, desk: Desk, label: str, leve
         source_tags=cited_of_question(draft.course, question["sources"]),
     )
     if slots.are_used:
-        data.update(slots.data(marked))
+        data.update(slots.data(marked, _following(variants)))
     return desk.fill(
         "questions/question.html",
         draft,
@@ -66,6 +70,14 @@ def question_html(variants: Variants, draft: Draft, desk: Desk, label: str, leve
         method=method_of(question, draft.course.relations),
         is_theirs=draft.course.is_theirs(question),
     )
+
+
+def _following(variants: Variants) -> Callable[[Sequence[str]], str]:
+    """Return how words of this question can follow from its bands."""
+    if variants[0]["kind"] != "numeric":
+        return lambda words: ""
+    bands = [bands_of(variant["key"]) for variant in variants]
+    return lambda words: followed(words, bands)
 
 
 def _whole(variant: Question, draft: Draft, desk: Desk) -> dict[str, str]:
@@ -126,9 +138,38 @@ def _order(key: Mapping[str, Any]) -> dict[str, Any]:
 
 def _numeric(key: Mapping[str, Any]) -> dict[str, Any]:
     return {
-        "low": key["low"],
-        "high": key["high"],
+        "band": band_text(key["low"], key["high"]),
         "unit": key["unit"],
         "symbol": key["unit_symbol"],
-        "slips": [[slip["low"], slip["high"]] for slip in key["slips"]],
+        "step": key["step"],
+        "slips": [slip_text(slip, Fraction(key["step"])) for slip in key["slips"]],
     }
+
+
+def band_text(low: str | None, high: str | None) -> str:
+    """Write a band for the script: its middle and half its width, or its two ends if shorter.
+
+    low, high  exact decimals or fractions; None is an open end
+    """
+    ends = f"{low or ''}..{high or ''}"
+    if low is None or high is None:
+        return ends
+    middle, half = (Fraction(low) + Fraction(high)) / 2, (Fraction(high) - Fraction(low)) / 2
+    return min(f"{number_text(middle)}~{number_text(half)}", ends, key=len)
+
+
+def slip_text(slip: Mapping[str, Any], step: Fraction) -> str:
+    """Write the band of a known wrong way as the exact number it leads to, where that tells it.
+
+    The band then is half a step around that number and the one it rounds to.
+    """
+    if slip["low"] is not None and slip["high"] is not None:
+        low, high = Fraction(slip["low"]), Fraction(slip["high"])
+        for exact in (low + step / 2, high - step / 2):
+            rounded = floor(exact / step + Fraction(1, 2)) * step
+            if exact >= 0 and (low, high) == (
+                min(exact, rounded) - step / 2,
+                max(exact, rounded) + step / 2,
+            ):
+                return f"@{number_text(exact)}"
+    return band_text(slip["low"], slip["high"])

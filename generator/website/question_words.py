@@ -100,9 +100,7 @@ def _choice(keys: Sequence[Any], write: _Writers) -> Words:
         [{**o, "verdict": "Right" if o["right"] else "Not right"} for o in key["options"]]
         for key in keys
     ]
-    return {
-        "options": _fields(options, text=write.phrase, verdict=write.plain, says=write.phrase)
-    }
+    return {"options": _fields(options, text=write.phrase, verdict=write.plain, says=write.phrase)}
 
 
 def _order(keys: Sequence[Any], write: _Writers) -> Words:

@@ -5,7 +5,7 @@ from typing import NamedTuple
 
 from generator.diagnostics import Problem, sorted_problems
 from generator.website.bundles import bundles
-from generator.website.check_pages import look_back_page, today_page
+from generator.website.check_pages import check_index, look_back_page, today_page
 from generator.website.course import Course
 from generator.website.desk import Desk
 from generator.website.draft import BuiltPage, SiteFile
@@ -41,8 +41,8 @@ def build_site(course: Course, theme: Path) -> Site:
     taught, cautions, parts = _modules(desk, written)
     pages = (
         home_page(desk),
-        today_page(desk, written),
-        look_back_page(desk, written),
+        today_page(desk),
+        look_back_page(desk),
         lessons_page(desk),
         *(lesson_page(name, desk)[0] for name in _pages_besides(course)),
         *with_neighbours(taught),
@@ -55,7 +55,7 @@ def build_site(course: Course, theme: Path) -> Site:
         search_page(desk),
     )
     loaded = bundles(theme, units_script() + patterns_script())
-    files = (*loaded, *parts, search_list(pages, desk))
+    files = (*loaded, check_index(desk, written), *parts, search_list(pages, desk))
     return Site(pages, sorted_problems(desk.problems), files)
 
 

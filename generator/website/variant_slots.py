@@ -11,6 +11,7 @@ from typing import Any
 from markupsafe import Markup, escape
 
 Write = Callable[[str], str]
+Follow = Callable[[Sequence[str]], str]
 _FIRST_MARK = 0xE000
 _MARKS = re.compile("[\ue000-\uf8ff]")
 _SPACE = re.compile(r"(\s+)")
@@ -50,19 +51,26 @@ class Slots:
         words = {mark: values[0] for values, mark in self._marks.items()}
         return _MARKS.sub(lambda found: f"<x-v>{words[found[0]]}</x-v>", html)
 
-    def data(self, html: str) -> dict[str, Any]:
+    def data(self, html: str, follow: Follow = lambda words: "") -> dict[str, Any]:
         """Return what the other variants have in the places of a text that is still marked.
 
-        at    for each place the column of its words
-        else  for each other variant its words, by column
+        follow  returns the rule that all words of a place follow, or ""
+        else    for each place the rule, or the words of the other variants
+        at      for each place its column, where that does not show: columns come in the order of
+                their first places, and places with one word share a column
         """
-        order = {mark: place for place, mark in enumerate(self._marks.values())}
-        at = [order[mark] for mark in _MARKS.findall(html)]
-        others = zip(*(values[1:] for values in self._marks), strict=True)
-        return {"at": at, "else": [list(words) for words in others]}
+        found = list(dict.fromkeys(_MARKS.findall(html)))
+        values_of = {mark: values for values, mark in self._marks.items()}
+        columns = [values_of[mark] for mark in found]
+        data: dict[str, Any] = {"else": [follow(words) or list(words[1:]) for words in columns]}
+        if len({values_of[mark][0] for mark in found}) < len(found):
+            data["at"] = [found.index(mark) for mark in _MARKS.findall(html)]
+        return data
 
     def _word(self, column: tuple[str, ...]) -> str:
-        return column[0] if len(set(column)) == 1 else self._mark(tuple(map(str, map(escape, column))))
+        if len(set(column)) == 1:
+            return column[0]
+        return self._mark(tuple(str(escape(word)) for word in column))
 
     def _mark(self, values: tuple[str, ...]) -> str:
         return self._marks.setdefault(values, chr(_FIRST_MARK + len(self._marks)))

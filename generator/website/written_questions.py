@@ -1,4 +1,4 @@
-"""Every study question of the course written once, and parted into sheets and data files by size."""
+"""Every study question written once, and parted into sheets and data files by size."""
 
 from collections.abc import Iterable
 from typing import NamedTuple

@@ -195,7 +195,7 @@ var Guidecoat = window.Guidecoat || {};
       var says = section.querySelector(".reasons .key-says");
       return says ? [element("p", "why", words(says))] : [];
     }
-    if (turned.from && Guidecoat.inBand(read.value, key)) {
+    if (turned.from && Guidecoat.inBand(read.value, Guidecoat.bandOf(key.band))) {
       return [element("p", "why", "The number fits, but in " + (key.symbol || "no unit") + ", not in " + read.unit + ".")];
     }
     var slip = Guidecoat.slipOf(turned.value, key);

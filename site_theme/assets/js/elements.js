@@ -22,9 +22,10 @@ Guidecoat.words = function (part) { return part ? part.textContent.replace(/\s+/
 
 Guidecoat.counted = function (number, one, more) { return number + " " + (number === 1 ? one : more); };
 
-/* Read the list of objectives and parts that stands in the same article as a place. */
+/* Read the list of objectives and parts: that of the page, or else that of the whole course. */
 Guidecoat.indexOf = function (place) {
-  return JSON.parse(place.closest("article").querySelector("script.parts-index").textContent);
+  var own = place.closest("article").querySelector("script.parts-index");
+  return own ? JSON.parse(own.textContent) : Guidecoat.wholeIndex;
 };
 
 /* Say when a day was or will be, seen from today. */

@@ -35,9 +35,9 @@ Guidecoat.hasParts = true;
   }
 
   function entryOf(objective) {
-    return Guidecoat.all(document, "script.parts-index").map(script => {
-      return JSON.parse(script.textContent).objectives.find(entry => entry.objective === objective);
-    }).find(Boolean);
+    const own = document.querySelector("script.parts-index");
+    const index = own ? JSON.parse(own.textContent) : Guidecoat.wholeIndex;
+    return index.objectives.find(entry => entry.objective === objective);
   }
 
   /* A rule of another place and a written answer are asked on their page alone. */
@@ -52,7 +52,7 @@ Guidecoat.hasParts = true;
     return Guidecoat.pagesOf(pathsOf(entry)).then(pages => pages
       .flatMap(page => Guidecoat.all(page, ".question"))
       .filter(section => isAsked(section, objective) && Guidecoat.partOf(entry, section.dataset.item) === name)
-      .map(section => ({ id: section.dataset.item, method: section.dataset.method, html: section.outerHTML }))
+      .map(section => ({ id: section.dataset.item, method: section.dataset.method || objective, html: section.outerHTML }))
       .sort((one, other) => one.id < other.id ? -1 : 1));
   }
 

@@ -73,7 +73,7 @@ var Guidecoat = window.Guidecoat || {};
     numeric: function (data, answer) {
       var read = Guidecoat.readNumber(answer.text);
       var turned = read.problem ? read : Guidecoat.inAskedUnit(read, data);
-      return turned.value && Guidecoat.inBand(turned.value, data) ? [1, 1] : [0, 1];
+      return turned.value && Guidecoat.inBand(turned.value, Guidecoat.bandOf(data.band)) ? [1, 1] : [0, 1];
     },
 
     written: function (data, answer) {
@@ -102,7 +102,7 @@ var Guidecoat = window.Guidecoat || {};
   /* The place of the first known wrong way that a value fits, or -1. */
   Guidecoat.slipOf = function (value, data) {
     return data.slips.findIndex(function (slip) {
-      return Guidecoat.inBand(value, { low: slip[0], high: slip[1] });
+      return Guidecoat.inBand(value, Guidecoat.bandOf(slip, data.step));
     });
   };
 })();

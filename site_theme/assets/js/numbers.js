@@ -71,6 +71,42 @@ var Guidecoat = window.Guidecoat || {};
     return !(band.high !== null && below(Guidecoat.exact(band.high), value));
   };
 
+  function written(over, under) { return over + "/" + under; }
+
+  /* Half a step around a number and the one it rounds to. */
+  function around(exact, step) {
+    const steps = (2n * exact.over * step.under + exact.under * step.over) / (2n * exact.under * step.over);
+    const rounded = { over: steps * step.over, under: step.under };
+    const [less, more] = exact.over * rounded.under < rounded.over * exact.under ? [exact, rounded] : [rounded, exact];
+    return {
+      low: written(2n * less.over * step.under - step.over * less.under, 2n * less.under * step.under),
+      high: written(2n * more.over * step.under + step.over * more.under, 2n * more.under * step.under)
+    };
+  }
+
+  /* Read a band: "12.5~0.5" is a middle and half the width, "3..385/3" has two ends, an empty end is
+     open, and "@28.956" is what rounds to the same step. */
+  Guidecoat.bandOf = function (text, step) {
+    if (text.charAt(0) === "@") { return around(Guidecoat.exact(text.slice(1)), Guidecoat.exact(step)); }
+    const ends = text.split(".."), [middle, half] = text.split("~").map(part => Guidecoat.exact(part));
+    if (ends.length === 2) { return { low: ends[0] || null, high: ends[1] || null }; }
+    const under = middle.under * half.under;
+    const over = middle.over * half.under, by = half.over * middle.under;
+    return { low: (over - by) + "/" + under, high: (over + by) + "/" + under };
+  };
+
+  /* Write the middle of a band rounded half up (m), its low end rounded up (l) or its high end
+     rounded down (h), to so many decimals. */
+  Guidecoat.wordOfBand = function (text, step, end, places) {
+    const band = Guidecoat.bandOf(text, step), low = Guidecoat.exact(band.low), high = Guidecoat.exact(band.high);
+    const middle = { over: low.over * high.under + high.over * low.under, under: 2n * low.under * high.under };
+    const value = { m: middle, l: low, h: high }[end], over = value.over * 10n ** BigInt(places);
+    const rounded = end === "m" ? (2n * over + value.under) / (2n * value.under)
+      : end === "l" ? (over + value.under - 1n) / value.under : over / value.under;
+    const digits = String(rounded).padStart(places + 1, "0");
+    return places ? digits.slice(0, -places) + "." + digits.slice(-places) : digits;
+  };
+
   /* Write a value in a few figures, for people. */
   Guidecoat.shortNumber = function (value) {
     return String(Number((Number(value.over) / Number(value.under)).toPrecision(5)));

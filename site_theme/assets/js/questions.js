@@ -24,6 +24,25 @@ var Guidecoat = window.Guidecoat || {};
 
   function dataOf(section) { return JSON.parse(section.querySelector("script").textContent); }
 
+  /* The words of a variant: each was sent, or follows from a band by a rule such as "1m2". */
+  function words(data, number) {
+    var marks = Object.assign({}, data.variants[0], data.variants[number]);
+    return data["else"].map(function (column) {
+      if (typeof column !== "string") { return column[number - 1]; }
+      var rule = /^([0-9]+)([mlh])([0-9])$/.exec(column);
+      return Guidecoat.wordOfBand([marks.band].concat(marks.slips)[rule[1]], marks.step, rule[2], Number(rule[3]));
+    });
+  }
+
+  /* Put the words of a variant into their places; places with the same word share a column. */
+  function fill(places, wanted, columns) {
+    var standing = places.map(function (place) { return place.innerHTML; });
+    var first = Array.from(new Set(standing));
+    places.forEach(function (place, at) {
+      place.innerHTML = wanted[columns ? columns[at] : first.indexOf(standing[at])];
+    });
+  }
+
   /* Lay the plain text of a variant: the first one's, with the words that differ put in. */
   function lay(section, number) {
     var data = section.questionData, first = section.firstVariant;
@@ -31,11 +50,7 @@ var Guidecoat = window.Guidecoat || {};
     var places = [section.querySelector("form .ask"), section.querySelector("form .reasons-body")];
     places[0].innerHTML = whole.ask;
     places[1].innerHTML = whole.reasons;
-    if (number && data.at) {
-      all(section, "x-v").forEach(function (place, at) {
-        place.innerHTML = data["else"][number - 1][data.at[at]];
-      });
-    }
+    if (number && data["else"]) { fill(all(section, "x-v"), words(data, number), data.at); }
   }
 
   /* Show one of the solved variants; they are counted round. */
