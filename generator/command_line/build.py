@@ -32,7 +32,9 @@ def build(single_file: bool) -> None:
     papers = _specimen(project, bank)
     config = project.root / "mkdocs.yml"
     try:
-        replace_folder(project.site, lambda new: build_into(config, new, single_file=single_file))
+        replace_folder(
+            project.site, lambda new: build_into(config, new, single_file=single_file, bank=bank)
+        )
     except SiteRefused as error:
         click.echo(f"the site could not be built: {error}", err=True)
         sys.exit(1)

@@ -12,7 +12,7 @@ def serve(address: str) -> None:
 
     Example: guidecoat serve --address 127.0.0.1:8010
     """
-    from generator.website.engine import preview
+    from generator.website.preview import preview
     from generator.website.settings import settings_problems
 
     host, _, port = address.rpartition(":")
@@ -25,4 +25,4 @@ def serve(address: str) -> None:
     problems = settings_problems(settings)
     if problems:
         stop_with(project, problems)
-    preview(settings, address)
+    preview(settings, host, int(port))

@@ -12,9 +12,11 @@ from mkdocs.structure.files import File, Files
 from mkdocs.structure.pages import Page
 from mkdocs.structure.toc import AnchorLink, TableOfContents
 
-from generator.diagnostics import as_text, has_errors
+from generator.bank import Bank
+from generator.diagnostics import Problem, as_text, has_errors
+from generator.website.course import Course
 from generator.website.draft import BuiltPage
-from generator.website.gather import line_reader, read_course
+from generator.website.gather import course_of, line_reader, read_course
 from generator.website.offline import MANIFEST, app_manifest, write_worker
 from generator.website.publishing import is_published
 from generator.website.site import Site, build_site
@@ -33,7 +35,13 @@ class CoursePlugin(BasePlugin[CourseOptions]):  # type: ignore[no-untyped-call]
     """Gives MkDocs the pages of the course as files that exist only in memory."""
 
     _published = True
+    _bank: Bank | None = None
+    _site: Site = NO_SITE
     _pages: dict[str, BuiltPage]
+
+    def take(self, bank: Bank | None) -> None:
+        """Take a bank that was read and found sound already, so that it is not read again."""
+        self._bank = bank
 
     def on_startup(self, *, command: str, dirty: bool) -> None:
         """Note whether this is a live preview, which must never be kept offline."""
@@ -44,9 +52,13 @@ class CoursePlugin(BasePlugin[CourseOptions]):  # type: ignore[no-untyped-call]
         config.theme.static_templates.discard("sitemap.xml")
         return config
 
+    def on_pre_build(self, *, config: MkDocsConfig) -> None:
+        """Build all pages before the engine clears the folder of the last ones away."""
+        self._site = self._built(config)
+
     def on_files(self, files: Files, *, config: MkDocsConfig) -> Files:
         """Replace the author's files by the built pages; keep pictures and typefaces."""
-        site = self._built(config)
+        site = self._site
         self._pages = {page.path: page for page in site.pages}
         theme = _theme(config)
         kept = [file for file in files if is_published(theme, Path(str(file.abs_src_path)))]
@@ -81,7 +93,7 @@ class CoursePlugin(BasePlugin[CourseOptions]):  # type: ignore[no-untyped-call]
         return tuple(self._pages)
 
     def _built(self, config: MkDocsConfig) -> Site:
-        course, problems = read_course(Path(self.config.question_bank), Path(config.docs_dir))
+        course, problems = self._course(config)
         site = build_site(course, _theme(config)) if course else NO_SITE
         found = (*problems, *site.problems)
         if has_errors(found):
@@ -89,6 +101,12 @@ class CoursePlugin(BasePlugin[CourseOptions]):  # type: ignore[no-untyped-call]
                 "\n" + as_text(found, line_reader(Path(config.config_file_path).parent))
             )
         return site
+
+    def _course(self, config: MkDocsConfig) -> tuple[Course | None, tuple[Problem, ...]]:
+        lessons = Path(config.docs_dir)
+        if self._bank is not None:
+            return course_of(self._bank, lessons), ()
+        return read_course(Path(self.config.question_bank), lessons, _theme(config))
 
 
 def _theme(config: MkDocsConfig) -> Path:

@@ -11,6 +11,7 @@ from generator.website.desk import Desk
 from generator.website.draft import BuiltPage, SiteFile
 from generator.website.front_pages import home_page, lessons_page, progress_page
 from generator.website.lesson_pages import lesson_page
+from generator.website.question_memory import QuestionMemory
 from generator.website.question_pages import question_pages
 from generator.website.question_parts import part_files
 from generator.website.reference_pages import (
@@ -34,10 +35,15 @@ class Site(NamedTuple):
     files: tuple[SiteFile, ...] = ()
 
 
-def build_site(course: Course, theme: Path) -> Site:
-    """Build every page from plain data; the same course gives the same pages."""
+def build_site(course: Course, theme: Path, memory: QuestionMemory | None = None) -> Site:
+    """Build every page from plain data; the same course gives the same pages.
+
+    memory  questions written by an earlier build of the same preview
+    """
     desk = Desk(course, theme)
-    written = written_course(desk)
+    memory = memory or QuestionMemory()
+    memory.begin(course)
+    written = written_course(desk, memory)
     taught, cautions, parts = _modules(desk, written)
     pages = (
         home_page(desk),
@@ -56,6 +62,8 @@ def build_site(course: Course, theme: Path) -> Site:
     )
     loaded = bundles(theme, units_script() + patterns_script())
     files = (*loaded, check_index(desk, written), *parts, search_list(pages, desk))
+    if desk.problems:
+        memory.forget()
     return Site(pages, sorted_problems(desk.problems), files)
 
 

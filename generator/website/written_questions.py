@@ -1,6 +1,7 @@
 """Every study question written once, and parted into sheets and data files by size."""
 
 from collections.abc import Iterable
+from functools import partial
 from typing import NamedTuple
 
 from generator.bank.records import Module, Objective
@@ -10,6 +11,7 @@ from generator.website.desk import Desk
 from generator.website.draft import Heading
 from generator.website.packing import PAGE_BYTES, PART_BYTES, packed
 from generator.website.question_html import question_html
+from generator.website.question_memory import QuestionMemory
 
 
 class Group(NamedTuple):
@@ -54,21 +56,26 @@ class ModuleQuestions(NamedTuple):
 Written = dict[str, ModuleQuestions]
 
 
-def written_course(desk: Desk) -> Written:
+def written_course(desk: Desk, memory: QuestionMemory) -> Written:
     """Write the questions of every module that has some."""
     modules = (m for m in desk.course.modules if desk.course.questions.get(m.module))
-    return {module.module: written_questions(module, desk) for module in modules}
+    return {module.module: written_questions(module, desk, memory) for module in modules}
 
 
-def written_questions(module: Module, desk: Desk) -> ModuleQuestions:
+def written_questions(
+    module: Module, desk: Desk, memory: QuestionMemory | None = None
+) -> ModuleQuestions:
     """Write every study item of a module, numbered through the module."""
     draft = desk.draft("question_bank")
+    memory = memory or QuestionMemory()
     groups = grouped(module, desk.course)
     html: dict[str, str] = {}
     for variants in (item for group in groups for item in group.items):
         draft.path = record_file(variants[0])
         label = f"Question {len(html) + 1}"
-        html[str(variants[0]["id"])] = question_html(variants, draft, desk, label)
+        html[str(variants[0]["id"])] = memory.text(
+            variants, label, partial(question_html, variants, draft, desk, label)
+        )
     sizes = {name: len(text.encode()) for name, text in html.items()}
 
     def size_of(variants: Variants) -> int:

@@ -52,10 +52,8 @@ def differing(page: Page, course: Course, variants: Variants) -> Any:
     return page.evaluate(COMPARE, [written(course, variants), alone])
 
 
-def test_variants_of_the_bank_read_as_they_do_alone(
-    chromium: Browser, small_address: str
-) -> None:
-    course, _ = read_course(ROOT / "question_bank", ROOT / "course")
+def test_variants_of_the_bank_read_as_they_do_alone(chromium: Browser, small_address: str) -> None:
+    course, _ = read_course(ROOT / "question_bank", ROOT / "course", ROOT / "site_theme")
     assert course is not None
     context = chromium.new_context()
     visit = Visit(context, small_address)

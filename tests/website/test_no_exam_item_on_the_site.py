@@ -20,7 +20,7 @@ def bank() -> Bank:
 
 @pytest.fixture(scope="module")
 def pages() -> str:
-    course, _ = read_course(ROOT / "question_bank", ROOT / "course")
+    course, _ = read_course(ROOT / "question_bank", ROOT / "course", ROOT / "site_theme")
     assert course is not None
     return "\n".join(page.html for page in build_site(course, ROOT / "site_theme").pages)
 

@@ -34,7 +34,7 @@ MOST_OBJECTIVES_ASKED = 10
 @pytest.fixture(scope="module")
 def course() -> Course:
     """Read the real course once."""
-    found, _ = read_course(ROOT / "question_bank", ROOT / "course")
+    found, _ = read_course(ROOT / "question_bank", ROOT / "course", ROOT / "site_theme")
     assert found is not None
     return found
 

@@ -38,7 +38,7 @@ def small() -> dict[str, Any]:
 @pytest.fixture(scope="module")
 def real() -> str:
     """Give the list of the real course as text."""
-    course, _ = read_course(ROOT / "question_bank", ROOT / "course")
+    course, _ = read_course(ROOT / "question_bank", ROOT / "course", ROOT / "site_theme")
     assert course is not None
     return json.dumps(search_list(course), ensure_ascii=False)
 
