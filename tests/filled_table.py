@@ -4,13 +4,13 @@ import csv
 from pathlib import Path
 
 from generator.records import open_records
-from generator.records.issues import issue_of
+from generator.records.issues.issues import issue_of
 
 ANSWERS = Path("printed") / "issue-1" / "answers.csv"
 
 
 def right_answer(question: dict) -> str:
-    """Give what a person who knows would write into the table."""
+    """Return what a person who knows would write into the table."""
     key, kind = question["key"], question["kind"]
     if kind in ("choice", "multiple_response"):
         return " ".join(option["letter"] for option in key["options"] if option["right"])

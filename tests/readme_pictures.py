@@ -54,7 +54,7 @@ def answer_a_slip(page: Page) -> None:
 
 
 def as_number(text: str) -> float:
-    """Give a decimal or a fraction such as 385/3 as a float."""
+    """Return a decimal or a fraction such as 385/3 as a float."""
     above, _, below = text.partition("/")
     return float(above) / float(below or 1)
 

@@ -15,13 +15,13 @@ from pathlib import Path
 import pytest
 
 from generator.assembly import assemble, form_as_plain
-from generator.assembly.forms import form_labels
+from generator.assembly.forms.forms import form_labels
 from generator.bank import load_bank
 from generator.bank.numeric_solution import Solution, all_sets, solve
 from generator.printing import answer_key, marking_guide, question_paper
 from generator.quantities import number_text
 from generator.questions import askables
-from generator.questions.numeric import draw_of, prepared
+from generator.questions.drawing.numeric import draw_of, prepared
 from generator.refinishing.catalogue import CATALOGUE
 from tests.printing.pdf_reading import FONTS
 from tests.questions.worked_apart import WORKED_APART
@@ -114,7 +114,7 @@ def test_no_sum_that_an_exam_may_draw_is_left_unworked(records):
     sums = {
         name
         for name, item in records.items.items()
-        if item["kind"] == "numeric" and item["pool"] != "study"
+        if item["kind"] == "numeric" and item["use"] != "study"
     }
     assert len(sums) > 280
     assert sums - WORKED_APART.keys() == set()
@@ -175,7 +175,7 @@ def other_letter(letter):
 
 
 def spoilt_key(task, part):
-    """Give the body of a key with one figure, letter, pair or point of it changed."""
+    """Return the body of a key with one figure, letter, pair or point of it changed."""
     body = f" {part.body}"
     if task == "number and unit":
         changed = re.sub(
@@ -269,7 +269,7 @@ def test_a_point_changed_on_the_marking_guide_is_noticed(records, classes):
 
 
 def with_other_value(part: Part, value: str) -> str:
-    """Give the body of a paper with one value that was read on it made three times as large."""
+    """Return the body of a paper with one value that was read on it made three times as large."""
     figure = re.match(NUMBER, value)[0]
     other = str(3 * int(figure)) if figure.isdigit() else f"9{figure.lstrip('-−')}"
     return re.sub(rf"(?<![\d.:]){re.escape(figure)}(?!\d|\.\d)", other, part.body, count=1)

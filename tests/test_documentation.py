@@ -30,7 +30,7 @@ def test_ci_runs_the_readme_test_command() -> None:
 
 @pytest.fixture
 def beside(tmp_path: Path) -> Path:
-    """Give a project that reads the real bank and course but writes nowhere near them."""
+    """Return a project that reads the real bank and course but writes nowhere near them."""
     for name in ("question_bank", "course", "site_theme", "mkdocs.yml"):
         (tmp_path / name).symlink_to(ROOT / name)
     for name, text in tables(WALK).items():

@@ -22,7 +22,7 @@ FOR_DEVELOPERS = {"importlinter"}
 
 
 def names(requirements: list[str]) -> list[str]:
-    """Give the names of distributions, as they are compared."""
+    """Return the names of distributions, as they are compared."""
     found = (re.match(r"[A-Za-z0-9._-]+", text) for text in requirements)
     return [re.sub(r"[-_.]+", "-", match[0]).lower() for match in found if match]
 
@@ -32,7 +32,7 @@ FOR_TESTS = names(PROJECT["optional-dependencies"]["test"])
 
 
 def imported(folder: Path) -> dict[str, Path]:
-    """Give the outside packages that a folder's modules import or look for, each with a module."""
+    """Return the outside packages that a folder's modules import or look for, each with one."""
     found: dict[str, Path] = {}
     for path in sorted(folder.rglob("*.py")):
         for name in _named(ast.parse(path.read_text("utf-8"))):
@@ -56,7 +56,7 @@ def _named(tree: ast.AST) -> Iterator[str]:
 
 
 def not_listed(folder: Path, listed: list[str]) -> list[str]:
-    """Give packages that a folder imports and no requirement brings."""
+    """Return packages that a folder imports and no requirement brings."""
     brought = packages_distributions()
     return [
         f"{name}, imported in {path.relative_to(ROOT)}"

@@ -22,7 +22,7 @@ OWNERS = {
     "segno": ("printing/",),
     "click": ("command_line/",),
     "sqlite3": ("records/",),
-    "openpyxl": ("marking/spreadsheet.py",),
+    "openpyxl": ("marking/tables/spreadsheet.py",),
 }
 CHANCE_AND_CLOCK = {"random", "secrets", "uuid", "time", "socket", "platform", "locale"}
 SURROUNDINGS = {"environ", "getenv", "urandom", "now", "utcnow", "today", "getpid"}
@@ -42,7 +42,7 @@ def trees():
 
 
 def imported(tree):
-    """Give the first part of every module that a file imports, wherever in it."""
+    """Return the first part of every module that a file imports, wherever in it."""
     for node in ast.walk(tree):
         if isinstance(node, ast.Import):
             yield from (alias.name.split(".")[0] for alias in node.names)
@@ -100,7 +100,7 @@ def test_every_outside_library_is_used_where_it_belongs():
 
 
 def asked_of_the_machine(tree):
-    """Give what a file takes from clock, dice or surroundings."""
+    """Return what a file takes from clock, dice or surroundings."""
     yield from CHANCE_AND_CLOCK.intersection(imported(tree))
     for node in ast.walk(tree):
         if isinstance(node, ast.Attribute) and node.attr in SURROUNDINGS:
@@ -134,7 +134,7 @@ def test_a_module_says_what_it_is_for_and_stays_short(path):
 
 
 def public(tree):
-    """Give the public classes and functions of a module, with the methods of its classes."""
+    """Return the public classes and functions of a module, with the methods of its classes."""
     for node in tree.body:
         if isinstance(node, ast.ClassDef | ast.FunctionDef) and not node.name.startswith("_"):
             yield node

@@ -67,7 +67,7 @@ def test_the_values_drawn_stand_under_their_question_on_the_paper(papers, which)
 
 
 def secrets(question):
-    """Give every text of a key that a learner must not see on the paper."""
+    """Return every text of a key that a learner must not see on the paper."""
     key = question["key"]
     yield from key.get("working", ())
     for part in (*key.get("slips", ()), *key.get("options", ())):

@@ -16,7 +16,7 @@ PARTS = ("generator", "question_bank", "course", "site_theme", "mkdocs.yml", "py
 
 
 def code_of(recipe: str) -> str:
-    """Give the first code block of a recipe, without its indent."""
+    """Return the first code block of a recipe, without its indent."""
     section = DEVELOPERS.split(f"### {recipe}\n")[1].split("\n### ")[0]
     block = re.search(r"^ *```(?:yaml|python)\n(.*?)^ *```", section, re.MULTILINE | re.DOTALL)
     assert block, recipe

@@ -9,8 +9,8 @@ from click.testing import CliRunner, Result
 
 from generator.command_line.main import main
 from generator.records import open_records
-from generator.records.painter_topics import TOPICS
-from generator.records.results import all_results
+from generator.records.certificates.painter_topics import TOPICS
+from generator.records.sittings.results import all_results
 from tests.filled_table import fill_in
 from tests.printing.pdf_reading import whole_text
 from tests.readme_parts import part, tables

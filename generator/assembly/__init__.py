@@ -8,31 +8,24 @@ search over filling, swaps, papers, shared_cells, limits, counting_bound with la
 luck, guessing, mastery, key_positions (figures for the key).
 """
 
-from generator.assembly.balance import Balance
-from generator.assembly.expected import Facility
-from generator.assembly.form import Form, FormQuestion
-from generator.assembly.form_plain import form_as_plain
 from generator.assembly.forms import (
     Assembly,
     CannotAssemble,
+    Facility,
+    History,
     assemble,
     build_forms,
+    form_as_plain,
     form_labels,
+    position_alarms,
 )
-from generator.assembly.key_positions import PositionAlarm, position_alarms
-from generator.assembly.past import NOTHING_PAST, Past
-from generator.assembly.shortages import shortages
+from generator.assembly.supply import shortages
 
 __all__ = [
-    "NOTHING_PAST",
     "Assembly",
-    "Balance",
     "CannotAssemble",
     "Facility",
-    "Form",
-    "FormQuestion",
-    "Past",
-    "PositionAlarm",
+    "History",
     "assemble",
     "build_forms",
     "form_as_plain",

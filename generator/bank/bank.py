@@ -4,8 +4,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field
 from typing import Generic, TypeVar
 
-from generator.bank.nodes import Node, key_place, place_of, text_place
-from generator.bank.records import (
+from generator.bank.models import (
     BankSheet,
     Blueprint,
     Fault,
@@ -19,6 +18,7 @@ from generator.bank.records import (
     Table,
     Term,
 )
+from generator.bank.nodes import Node, key_place, place_of, text_place
 from generator.diagnostics import Place, Problem, Severity
 
 R_co = TypeVar("R_co", covariant=True)
@@ -34,23 +34,23 @@ class Entry(Generic[R_co]):
     start: Place
 
     def place(self, *path: str | int) -> Place:
-        """Give the place of the value at a path, or of the record's own name."""
+        """Return the place of the value at a path, or of the record's own name."""
         return place_of(self.node, *path) if path else self.start
 
     def key(self, *path: str | int) -> Place:
-        """Give the place of a name inside the record."""
+        """Return the place of a name inside the record."""
         return key_place(self.node, *path)
 
     def problem(
         self, severity: Severity, rule: str, message: str, *path: str | int, hint: str = ""
     ) -> Problem:
-        """Give a problem at the value at a path."""
+        """Return a problem at the value at a path."""
         return Problem(self.place(*path), severity, rule, message, hint)
 
     def problem_inside(
         self, rule: str, message: str, column: int, *path: str | int, hint: str = ""
     ) -> Problem:
-        """Give an error at a column inside the text at a path."""
+        """Return an error at a column inside the text at a path."""
         return Problem(text_place(self.node, column, *path), "error", rule, message, hint)
 
 
@@ -102,13 +102,13 @@ class Bank:
         return bool(self.unread)
 
     def outline_problem(self, rule: str, message: str, *path: str | int) -> Problem:
-        """Give an error at a path inside the outline."""
+        """Return an error at a path inside the outline."""
         place = place_of(self.outline_node, *path) if self.outline_node else Place("", 1, 1)
         return Problem(place, "error", rule, message)
 
     @property
     def objectives(self) -> Mapping[str, str]:
-        """Give the text of every objective under 'module/objective'."""
+        """Return the text of every objective under 'module/objective'."""
         return {
             f"{module.module}/{objective.objective}": objective.text
             for module in self.modules
@@ -117,15 +117,15 @@ class Bank:
 
     @property
     def taught(self) -> tuple[Module, ...]:
-        """Give the modules that have a lesson."""
+        """Return the modules that have a lesson."""
         return tuple(module for module in self.modules if module.lesson)
 
 
 def module_of(objective: str) -> str:
-    """Give the module part of 'module/objective' or of an item's id."""
+    """Return the module part of 'module/objective' or of an item's id."""
     return objective.split("/", 1)[0]
 
 
 def objective_of(item_name: str) -> str:
-    """Give 'module/objective' of an item's id."""
+    """Return 'module/objective' of an item's id."""
     return "/".join(item_name.split("/")[:2])

@@ -5,12 +5,11 @@ from collections.abc import Iterable
 from typing import Any
 
 from generator.bank.bank import Bank, Entry, module_of, objective_of
-from generator.bank.checks.honesty import is_from_memory
-from generator.bank.checks.lessons import shown_figures
+from generator.bank.checks import is_from_memory, shown_figures
 
 
 def bank_figures(bank: Bank) -> dict[str, Any]:
-    """Give the counts and the coverage of objectives, as `check --format json` prints them."""
+    """Return the counts and the coverage of objectives, as `check --format json` prints them."""
     items = bank.items
     kinds = Counter(str(getattr(entry.record, "kind", "")) for entry in items.values())
     counts = {
@@ -18,7 +17,7 @@ def bank_figures(bank: Bank) -> dict[str, Any]:
         "by_kind": _sorted(kinds),
         "by_module": _sorted(Counter(module_of(name) for name in items)),
         "by_source": _by_source(bank),
-        "by_pool": _sorted(Counter(entry.record.pool for entry in items.values())),
+        "by_pool": _sorted(Counter(entry.record.use for entry in items.values())),
         "numeric_templates": kinds["numeric"],
         "procedures": len(bank.procedures),
         "faults": len(bank.faults),
@@ -40,7 +39,7 @@ def _by_source(bank: Bank) -> dict[str, int]:
 
 
 def _standing(bank: Bank, entry: Entry[Any]) -> str:
-    """Give the weakest standing among an item's tags, so that none is counted upward."""
+    """Return the weakest standing among an item's tags, so that none is counted upward."""
     tags = entry.record.source
     if any(is_from_memory(bank, tag) for tag in tags):
         return "from_memory"

@@ -12,22 +12,22 @@ class HazardStep(Protocol):
 
     @property
     def step(self) -> str:
-        """Give the step's name."""
+        """Return the step's name."""
         ...
 
     @property
     def meets(self) -> tuple[str, ...]:
-        """Give the hazards that the step meets."""
+        """Return the hazards that the step meets."""
         ...
 
     @property
     def guards(self) -> tuple[str, ...]:
-        """Give the hazards that the step guards against."""
+        """Return the hazards that the step guards against."""
         ...
 
     @property
     def ends(self) -> tuple[str, ...]:
-        """Give the hazards whose guard the step takes off."""
+        """Return the hazards whose guard the step takes off."""
         ...
 
 
@@ -43,7 +43,7 @@ class StepHazards:
     wears: frozenset[str] = frozenset()
 
     def only(self, kept: Collection[str]) -> "StepHazards":
-        """Give the same for some of the steps."""
+        """Return the same for some of the steps."""
         return StepHazards({n: s for n, s in self.steps.items() if n in kept}, self.wears)
 
 
@@ -62,12 +62,12 @@ class Unguarded:
 
 
 def step_hazards(steps: Iterable[HazardStep], wears: Iterable[str]) -> StepHazards:
-    """Give the hazards of steps in their listed order."""
+    """Return the hazards of steps in their listed order."""
     return StepHazards({step.step: step for step in steps}, frozenset(wears))
 
 
 def hazards_met(record: object) -> tuple[str, ...]:
-    """Give the hazards that an item or a procedure meets, each once, in the order met."""
+    """Return the hazards that an item or a procedure meets, each once, in the order met."""
     names = [*getattr(record, "meets", ())]
     for step in getattr(record, "steps", ()):
         names += step.meets
@@ -75,7 +75,7 @@ def hazards_met(record: object) -> tuple[str, ...]:
 
 
 def unguarded(work: StepHazards, pairs: Iterable[tuple[str, str]]) -> tuple[Unguarded, ...]:
-    """Give each step and hazard for which some order that keeps the pairs is unsafe.
+    """Return each step and hazard for which some order that keeps the pairs is unsafe.
 
     An order is unsafe at a step that meets a hazard where no guard came before it, or where the
     last step before it that changed the guard took it off. Such an order exists just where no
@@ -87,7 +87,7 @@ def unguarded(work: StepHazards, pairs: Iterable[tuple[str, str]]) -> tuple[Ungu
 
 
 def unguarded_where(work: StepHazards, forced: Pairs) -> tuple[Unguarded, ...]:
-    """Give what `unguarded` gives, from pairs that hold everything that follows from them."""
+    """Return what `unguarded` gives, from pairs that hold everything that follows from them."""
     before = _before(work, forced)
     found = []
     for name, step in work.steps.items():
@@ -100,7 +100,7 @@ def unguarded_where(work: StepHazards, forced: Pairs) -> tuple[Unguarded, ...]:
 
 
 def unsafe_at(work: StepHazards, order: Sequence[str]) -> tuple[tuple[str, str], ...]:
-    """Give each step and hazard that one order brings without a guard, by walking along it."""
+    """Return each step and hazard that one order brings without a guard, by walking along it."""
     on = set(work.wears)
     found = []
     for name in order:
@@ -149,7 +149,7 @@ def _ended_too_early(
 def _in_order(
     names: Collection[str], work: StepHazards, before: Mapping[str, frozenset[str]]
 ) -> tuple[str, ...]:
-    """Give steps in the listed order as far as what is forced lets them stand so."""
+    """Return steps in the listed order as far as what is forced lets them stand so."""
     left = [name for name in work.steps if name in names]
     done: list[str] = []
     while left:

@@ -6,8 +6,7 @@ from pathlib import Path
 from typing import TypeVar
 
 from generator.bank.bank import Bank, Entry, Lesson
-from generator.bank.nodes import BrokenNode, MappingNode, Node, ScalarNode
-from generator.bank.records import (
+from generator.bank.models import (
     ITEM_KINDS,
     BankSheet,
     Blueprint,
@@ -17,13 +16,14 @@ from generator.bank.records import (
     Item,
     Outline,
     Procedure,
+    Record,
     RulePlace,
     Source,
     Table,
     Term,
 )
-from generator.bank.records.fields import Record
-from generator.bank.typing import as_mapping, read_record
+from generator.bank.nodes import BrokenNode, MappingNode, Node, ScalarNode
+from generator.bank.record_reading import as_mapping, read_record
 from generator.bank.yaml_source import read_yaml
 from generator.diagnostics import Place, Problem, did_you_mean
 
@@ -43,7 +43,7 @@ _SINGLE_FILES = frozenset(
 
 
 def load_bank(folder: Path, course: Path | None = None) -> tuple[Bank | None, tuple[Problem, ...]]:
-    """Give the bank in a folder and every problem of reading it.
+    """Return the bank in a folder and every problem of reading it.
 
     folder  the question bank
     course  the lessons' folder, or nothing to load the bank alone
@@ -65,7 +65,7 @@ def load_bank(folder: Path, course: Path | None = None) -> tuple[Bank | None, tu
     }
     giveaways = reading.one("giveaways.yml", Giveaways)
     items = reading.items()
-    reading.strangers()
+    reading.report_unread_files()
     if sheet is None or outline is None:
         return None, tuple(reading.problems)
     lessons, figures = reading.course(course) if course else ((), ())
@@ -226,7 +226,7 @@ class _Reading:
             return None
         return self.typed(ITEM_KINDS[kind.text], mapping)
 
-    def strangers(self) -> None:
+    def report_unread_files(self) -> None:
         """Report files that nothing reads, such as a misspelt ending or folder."""
         known = {"items", "procedures", "faults", "tables", "blueprints", "schemas"}
         for path in sorted(self.folder.rglob("*")):

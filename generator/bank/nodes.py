@@ -53,7 +53,7 @@ Node = ScalarNode | BrokenNode | ListNode | MappingNode
 
 
 def to_plain(node: Node) -> Plain:
-    """Give the node as text, lists and mappings, with broken parts as empty text."""
+    """Return the node as text, lists and mappings, with broken parts as empty text."""
     if isinstance(node, ScalarNode):
         return node.text
     if isinstance(node, ListNode):
@@ -64,7 +64,7 @@ def to_plain(node: Node) -> Plain:
 
 
 def walk(node: Node, path: Path) -> Iterator[Node]:
-    """Give the nodes on the way down a path, as far as it can be followed."""
+    """Return the nodes on the way down a path, as far as it can be followed."""
     yield node
     for step in path:
         if isinstance(node, MappingNode) and step in node.entries:
@@ -77,7 +77,7 @@ def walk(node: Node, path: Path) -> Iterator[Node]:
 
 
 def scalars(node: Node) -> Iterator[ScalarNode]:
-    """Give every piece of text in a node, in the order it was written; names are left out."""
+    """Return every piece of text in a node, in the order it was written; names are left out."""
     if isinstance(node, ScalarNode):
         yield node
     elif isinstance(node, ListNode):
@@ -89,12 +89,12 @@ def scalars(node: Node) -> Iterator[ScalarNode]:
 
 
 def place_of(node: Node, *path: str | int) -> Place:
-    """Give the place of the value at a path, or of the deepest part that exists."""
+    """Return the place of the value at a path, or of the deepest part that exists."""
     return list(walk(node, path))[-1].place
 
 
 def key_place(node: Node, *path: str | int) -> Place:
-    """Give the place of the name at the end of a path rather than of its value."""
+    """Return the place of the name at the end of a path rather than of its value."""
     *upper, last = path
     parent = list(walk(node, tuple(upper)))[-1]
     if isinstance(parent, MappingNode) and str(last) in parent.keys:
@@ -103,7 +103,7 @@ def key_place(node: Node, *path: str | int) -> Place:
 
 
 def text_place(node: Node, column: int, *path: str | int) -> Place:
-    """Give the place of a column inside the text at a path (columns count from 1)."""
+    """Return the place of a column inside the text at a path (columns count from 1)."""
     found = list(walk(node, path))[-1]
     if isinstance(found, ScalarNode) and not found.block:
         return found.inner.shifted(column - 1)

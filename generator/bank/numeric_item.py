@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 
 from generator.bank.bank import Entry
-from generator.bank.records import NumericItem, decimal
+from generator.bank.models import NumericItem, decimal
 from generator.diagnostics import Problem, did_you_mean
 from generator.formulas import (
     RATIO,
@@ -45,7 +45,7 @@ class Tolerance:
     share: Fraction
 
     def around(self, exact: Fraction) -> Fraction:
-        """Give the tolerance for one answer, in the answer's unit."""
+        """Return the tolerance for one answer, in the answer's unit."""
         return self.amount + self.share * abs(exact)
 
 
@@ -73,7 +73,7 @@ class PreparedItem:
 def prepare(
     entry: Entry[NumericItem], catalogue: Catalogue
 ) -> tuple[PreparedItem | None, tuple[Problem, ...]]:
-    """Give the item ready to draw, and every problem of its grids, units and formulas."""
+    """Return the item ready to draw, and every problem of its grids, units and formulas."""
     preparing = _Preparing(entry, catalogue)
     prepared = preparing.item()
     return (None if preparing.problems else prepared), tuple(preparing.problems)
@@ -97,7 +97,7 @@ class _Preparing:
             return None
         formula = self._formula(answer.formula, unit, "answer", "formula")
         slips = [
-            (self._formula(slip.formula, unit, "slips", place, "formula", bare=True), slip.says)
+            (self._formula(slip.formula, unit, "slips", place, "formula", bare=True), slip.feedback)
             for place, slip in enumerate(self.item_record.slips)
         ]
         require = [self._comparison(text, i) for i, text in enumerate(self.item_record.require)]

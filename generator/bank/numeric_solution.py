@@ -41,7 +41,7 @@ class Refusal:
 def solve(
     item: PreparedItem, values: Mapping[str, Value], catalogue: Catalogue
 ) -> Solution | Refusal:
-    """Give the solution for a set of values, or why the set is refused."""
+    """Return the solution for a set of values, or why the set is refused."""
     try:
         if not all(holds(comparison, values, catalogue) for comparison in item.require):
             return Refusal("not-required", "the item's own requirement leaves these values out")
@@ -91,14 +91,14 @@ def _refused(
 
 
 def corners(item: PreparedItem) -> Iterator[Mapping[str, Value]]:
-    """Give every set made of the first and last value of each grid."""
+    """Return every set made of the first and last value of each grid."""
     ends = [dict.fromkeys((grid[0], grid[-1])) for grid in item.grids.values()]
     for combination in product(*ends):
         yield dict(zip(item.grids, combination, strict=True))
 
 
 def all_sets(item: PreparedItem) -> Iterator[Mapping[str, Value]]:
-    """Give every set of values of the grids."""
+    """Return every set of values of the grids."""
     for combination in product(*item.grids.values()):
         yield dict(zip(item.grids, combination, strict=True))
 

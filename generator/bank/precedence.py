@@ -7,7 +7,7 @@ Pairs = frozenset[tuple[str, str]]
 
 
 def closure(pairs: Iterable[tuple[str, str]]) -> Pairs:
-    """Give every 'first before then' that follows from the pairs."""
+    """Return every 'first before then' that follows from the pairs."""
     known = set(pairs)
     while True:
         more = {(a, d) for a, b in known for c, d in known if b == c} - known
@@ -22,19 +22,19 @@ def has_cycle(pairs: Iterable[tuple[str, str]]) -> bool:
 
 
 def without(pairs: Iterable[tuple[str, str]], dropped: Iterable[str]) -> Pairs:
-    """Give the pairs left when steps are dropped; nothing is inferred through a dropped step."""
+    """Return the pairs left when steps are dropped; nothing is inferred through a dropped step."""
     gone = set(dropped)
     return frozenset((a, b) for a, b in pairs if a not in gone and b not in gone)
 
 
 def within(pairs: Iterable[tuple[str, str]], kept: Iterable[str]) -> Pairs:
-    """Give what the pairs say about some of the steps, also through steps not shown."""
+    """Return what the pairs say about some of the steps, also through steps not shown."""
     shown = set(kept)
     return frozenset((a, b) for a, b in closure(pairs) if a in shown and b in shown)
 
 
 def direct(pairs: Pairs) -> Pairs:
-    """Give the pairs from which all the others follow."""
+    """Return the pairs from which all the others follow."""
     return frozenset(
         (a, c)
         for a, c in pairs
@@ -77,7 +77,7 @@ def _predecessors(steps: Sequence[str], pairs: Iterable[tuple[str, str]]) -> Map
 
 
 def chain(pairs: Iterable[tuple[str, str]], first: str, then: str) -> tuple[tuple[str, str], ...]:
-    """Give the shortest row of stated pairs that leads from one step to another."""
+    """Return the shortest row of stated pairs that leads from one step to another."""
     stated = sorted(pairs)
     rows: list[tuple[tuple[str, str], ...]] = [(pair,) for pair in stated if pair[0] == first]
     seen = {first}

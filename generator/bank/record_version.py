@@ -8,7 +8,7 @@ LENGTH = 12
 
 
 def record_version(record: BaseModel) -> str:
-    """Give twelve signs that stand for a record's content.
+    """Return twelve signs that stand for a record's content.
 
     Its sources do not count: the same question from a better source keeps its answers.
     """

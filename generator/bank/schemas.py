@@ -5,25 +5,23 @@ from typing import Any
 
 from pydantic import BaseModel, TypeAdapter
 
-from generator.bank.records import (
+from generator.bank.models import (
     BankSheet,
     Blueprint,
+    ChoiceItem,
     Fault,
     Giveaways,
     Hazard,
+    MatchItem,
+    MultipleResponseItem,
+    NumericItem,
+    OrderItem,
     Outline,
     Procedure,
     RulePlace,
     Source,
     Table,
     Term,
-)
-from generator.bank.records.items import (
-    ChoiceItem,
-    MatchItem,
-    MultipleResponseItem,
-    NumericItem,
-    OrderItem,
     WrittenItem,
 )
 
@@ -46,7 +44,7 @@ _ANY_ITEM = NumericItem | ChoiceItem | MultipleResponseItem | OrderItem | MatchI
 
 
 def record_schemas() -> dict[str, str]:
-    """Give the text of each schema file by its name, such as items.schema.json."""
+    """Return the text of each schema file by its name, such as items.schema.json."""
     schemas = {name: _schema(kind) for name, kind in _FILES.items()}
     schemas |= {name: _schema(kind) for name, kind in _NAMED.items()}
     schemas["items"] = _schema(dict[str, _ANY_ITEM])

@@ -7,7 +7,7 @@ from generator.bank.nodes import ScalarNode, scalars
 
 
 def written_texts(bank: Bank) -> Iterator[ScalarNode]:
-    """Give each text of the items, records, sources, terms, hazards, plans and the outline."""
+    """Return each text of the items, records, sources, terms, hazards, plans and the outline."""
     groups = (bank.items, bank.procedures, bank.faults, bank.tables, bank.sources, bank.glossary)
     for group in (*groups, bank.hazards, bank.places, bank.blueprints):
         for entry in group.values():

@@ -13,7 +13,7 @@ MOST_LEVELS = 30
 
 
 def read_yaml(text: str, path: str) -> tuple[Node | None, tuple[Problem, ...]]:
-    """Give the document as nodes with places, and every problem of its form.
+    """Return the document as nodes with places, and every problem of its form.
 
     text  the file's text
     path  how the file is named in messages
@@ -71,7 +71,7 @@ class _TooDeep(Exception):
 
 
 def _shallow(events: Iterator[yaml.Event]) -> Iterator[yaml.Event]:
-    """Give the events; raises _TooDeep where lists and mappings are nested too deep."""
+    """Return the events; raises _TooDeep where lists and mappings are nested too deep."""
     level = 0
     for event in events:
         level += isinstance(event, yaml.CollectionStartEvent)

@@ -9,7 +9,7 @@ from generator.command_line.analysis_text import pooled_text
 from generator.command_line.records_desk import records_here
 from generator.diagnostics import did_you_mean
 from generator.records import Records, RecordsRefused
-from generator.records.issued_before import all_issues
+from generator.records.issues import all_issues
 from generator.reports import Pool, analyse_pool, pooled, pooled_as_plain
 
 
@@ -31,7 +31,7 @@ def analyse_issued(
 
 
 def issues_of(connection: Records, blueprint: str | None) -> tuple[int, ...]:
-    """Give the issues of a blueprint that were not voided; raises RecordsRefused for none."""
+    """Return the issues of a blueprint that were not voided; raises RecordsRefused for none."""
     lines = [line for line in all_issues(connection) if not line.voided]
     found = tuple(line.number for line in lines if line.blueprint == blueprint)
     if not found:

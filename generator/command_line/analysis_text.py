@@ -3,10 +3,9 @@
 from collections.abc import Iterator
 
 from generator.marking import ClassAnalysis, Figure, ItemAnalysis
-from generator.marking.analysis_decision import Decision
-from generator.marking.analysis_flags import FLAG_WORDS, idle_options, trust_in
+from generator.marking.analysis import FLAG_WORDS, Decision, idle_options, trust_in
 from generator.reports import PooledAnalysis
-from generator.reports.pooled_analysis import FORMS_DIFFER
+from generator.reports.combined import FORMS_DIFFER
 
 _TRUST = {
     "counts": "Fewer than 10 people: only counts are shown.",

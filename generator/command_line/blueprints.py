@@ -10,7 +10,7 @@ from generator.questions.giveaways import list_problems
 
 
 def blueprint_problems(bank: Bank, found: Sequence[Problem]) -> tuple[Problem, ...]:
-    """Give every cell of every blueprint that cannot be filled, and a list of giveaways that errs.
+    """Return every cell of a blueprint that cannot be filled, and a list of giveaways that errs.
 
     found  what is wrong already; a bank with errors is not asked what it can fill
     """

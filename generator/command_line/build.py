@@ -24,8 +24,8 @@ def build(single_file: bool) -> None:
 
     A bank with errors leaves the earlier site as it was.
     """
-    from generator.website.engine import SiteRefused, build_into
-    from generator.website.single_file import ONE_FILE
+    from generator.website import SiteRefused, build_into
+    from generator.website.offline import ONE_FILE
 
     project = find_project()
     bank = sound(project, *whole_project(project))

@@ -4,8 +4,7 @@ import json
 
 import click
 
-from generator.refinishing.catalogue import CATALOGUE
-from generator.refinishing.request import RequestRefused, Worked, work_out
+from generator.refinishing import CATALOGUE, RequestRefused, Worked, work_out
 
 
 @click.command()

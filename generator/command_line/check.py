@@ -4,8 +4,7 @@ import sys
 
 import click
 
-from generator.bank.counts import bank_figures
-from generator.bank.schemas import record_schemas
+from generator.bank import bank_figures, record_schemas
 from generator.command_line.giveaways import write_list
 from generator.command_line.project import counted, find_project
 from generator.command_line.whole_project import whole_project

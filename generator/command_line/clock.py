@@ -6,16 +6,16 @@ from typing import Any
 import click
 
 from generator.records import RecordsRefused
-from generator.records.calendar_dates import read_date
+from generator.records.store import read_date
 
 
 def now() -> str:
-    """Give the local time as text, to the second."""
+    """Return the local time as text, to the second."""
     return datetime.now().isoformat(timespec="seconds")
 
 
 def today() -> date:
-    """Give the local day."""
+    """Return the local day."""
     return date.fromisoformat(now()[:10])
 
 

@@ -9,18 +9,21 @@ from generator.command_line.asking import confirmed
 from generator.command_line.clock import now
 from generator.command_line.correct_words import appeal_text
 from generator.command_line.records_desk import issued_records
-from generator.marking.corrected_key import (
+from generator.marking.answers import (
+    CannotMark,
     accept_number,
     accept_option,
     in_words,
     key_options,
     leave_out,
 )
-from generator.marking.response import CannotMark
 from generator.records import Records, RecordsRefused
-from generator.records.appeals import correct_and_mark_again, weigh
-from generator.records.corrected_forms import corrected_forms
-from generator.records.corrections import Correction
+from generator.records.sittings import (
+    Correction,
+    correct_and_mark_again,
+    corrected_forms,
+    preview_correction,
+)
 
 Plain = Mapping[str, Any]
 
@@ -73,7 +76,7 @@ def correct(
     with issued_records() as connection:
         asked = _question(connection, issue, label, question)
         change = _change(asked, ways)
-        appeal = weigh(connection, issue, asked["id"], change)
+        appeal = preview_correction(connection, issue, asked["id"], change)
         click.echo(f"question {question} of form {label}: {in_words(change)}")
         click.echo(appeal_text(appeal))
         if dry_run:

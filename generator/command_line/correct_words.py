@@ -4,9 +4,8 @@ from collections.abc import Iterator, Mapping
 
 from generator.command_line.mark_words import mark_words, marks_shown
 from generator.command_line.project import counted
-from generator.marking.corrected_key import Effect
-from generator.records.appeals import Appeal, MarkedAgain
-from generator.records.marked import VERDICT_WORDS, Marked
+from generator.marking.answers import Effect
+from generator.records.sittings import VERDICT_WORDS, Appeal, Marked, MarkedAgain
 
 _STAYS: Mapping[Effect, str] = {
     "other numbers": "asks it with other numbers and stays as it is",

@@ -2,14 +2,14 @@
 
 from collections.abc import Iterable, Mapping
 
-from generator.assembly import Facility, Past
+from generator.assembly import Facility, History
 from generator.records import Records
-from generator.records.answers import shares_of_items
 from generator.records.issues import exposure, items_met
+from generator.records.sittings import shares_of_items
 
 
-def past_of(connection: Records, people: Iterable[str], versions: Mapping[str, str]) -> Past:
-    """Give the past of a class.
+def past_of(connection: Records, people: Iterable[str], versions: Mapping[str, str]) -> History:
+    """Return the past of a class.
 
     people    codes of those who will sit
     versions  of the items as they are now; answers to an earlier wording do not count
@@ -20,4 +20,4 @@ def past_of(connection: Records, people: Iterable[str], versions: Mapping[str, s
         if versions.get(item) == version
     }
     met = {person: items_met(connection, person) for person in people}
-    return Past(exposure(connection), facilities, met)
+    return History(exposure(connection), facilities, met)

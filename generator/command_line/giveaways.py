@@ -3,8 +3,7 @@
 from generator.command_line.project import Project, sound_bank
 from generator.command_line.writing import write_files
 from generator.questions import askables
-from generator.questions.giveaways import list_text
-from generator.questions.giveaways.kept_list import FILE
+from generator.questions.giveaways import FILE, list_text
 
 
 def write_list(project: Project) -> None:

@@ -16,9 +16,8 @@ from generator.command_line.rosters import people_of
 from generator.command_line.seeds import Seed
 from generator.diagnostics import did_you_mean
 from generator.printing import PaperSize
-from generator.records.erased_codes import refuse_erased
-from generator.records.issued_before import same_request
-from generator.records.issues import issue_of
+from generator.records.issues import issue_of, same_request
+from generator.records.people import refuse_erased
 
 MOST_FORMS = 200
 

@@ -12,23 +12,17 @@ from generator.command_line.project import Project
 from generator.command_line.writing import write_files
 from generator.printing import PrintingRefused
 from generator.records import Records
-from generator.records.database import OWNER_FOLDER
-from generator.records.issues import (
-    Issue,
-    drop_pending,
-    issue_of,
-    papers_written,
-    pending_issues,
-)
+from generator.records.issues import Issue, drop_pending, issue_of, papers_written, pending_issues
+from generator.records.store import OWNER_FOLDER
 
 
 def settings_kept(settings: PaperSettings) -> Mapping[str, Any]:
-    """Give settings as the records keep them."""
+    """Return settings as the records keep them."""
     return asdict(settings)
 
 
 def settings_of(issue: Issue) -> PaperSettings:
-    """Give the settings that an issue was printed with."""
+    """Return the settings that an issue was printed with."""
     return PaperSettings(**issue.settings)
 
 

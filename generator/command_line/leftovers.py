@@ -12,7 +12,7 @@ AN_HOUR = 3600
 
 
 def leftovers(folder: Path) -> Iterator[Path]:
-    """Give unfinished and earlier folders that stand in a folder."""
+    """Return unfinished and earlier folders that stand in a folder."""
     if folder.is_dir():
         yield from (p for p in sorted(folder.iterdir()) if p.name.startswith((UNFINISHED, EARLIER)))
 

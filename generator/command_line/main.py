@@ -25,7 +25,7 @@ from generator.printing import PrintingRefused
 from generator.questions import NothingToDraw
 
 
-class _PlainSpeaking(click.Group):
+class _FriendlyErrors(click.Group):
     """Says in one sentence what the machine or the bank would not do."""
 
     def main(self, *args: Any, **kwargs: Any) -> Any:
@@ -71,7 +71,7 @@ def _is_text(argument: str) -> bool:
     return True
 
 
-@click.group(cls=_PlainSpeaking, context_settings={"help_option_names": ["-h", "--help"]})
+@click.group(cls=_FriendlyErrors, context_settings={"help_option_names": ["-h", "--help"]})
 @click.version_option(package_name="guidecoat", prog_name="guidecoat")
 def main() -> None:
     """Build a refinishing course and its quizzes from one checked question bank.

@@ -14,10 +14,9 @@ from generator.command_line.mark_words import outcome_json, outcome_text
 from generator.command_line.project import counted
 from generator.command_line.records_desk import issued_records
 from generator.diagnostics import as_text
-from generator.marking.issued_answers import FormAnswers
+from generator.marking.tables import FormAnswers
 from generator.records import Records
-from generator.records.corrected_forms import issued_forms
-from generator.records.entering import mark_and_keep
+from generator.records.sittings import issued_forms, mark_and_keep
 
 
 @click.command()
@@ -76,7 +75,7 @@ def mark(
 
 
 def _seats(connection: Records, form_ids: Sequence[str]) -> list[str]:
-    """Give label, person and id of forms."""
+    """Return label, person and id of forms."""
     forms = issued_forms(connection, form_ids)
     return [
         f"form {found.label} ({', '.join(filter(None, (found.person, form_id)))})"

@@ -14,20 +14,23 @@ from generator.command_line.mark_files import known_of
 from generator.command_line.mark_words import paper_lines
 from generator.diagnostics import Place, Problem
 from generator.marking import Awarded, Response, mark_response
-from generator.marking.csv_cells import Cell
-from generator.marking.issued_answers import FormAnswers
-from generator.marking.issued_cells import (
+from generator.marking.tables import (
     BLANK,
     ILLEGIBLE,
+    Cell,
     CellRefused,
+    FormAnswers,
+    Known,
     answer_cell,
     doubts_about,
+    person_meant,
+    person_problems,
+    plain_form_id,
     read_answer,
+    unknown_form,
 )
-from generator.marking.issued_seats import Known, person_meant, person_problems, unknown_form
-from generator.marking.issued_table import plain_form_id
 from generator.records import Records
-from generator.records.entering import marked_papers
+from generator.records.sittings import marked_papers
 
 Plain = Mapping[str, Any]
 BACK = "back"

@@ -7,24 +7,28 @@ from pathlib import Path
 
 from generator.command_line.table_files import line_of, text_of
 from generator.diagnostics import Place, Problem, has_errors
-from generator.marking.answers_file import read_answers_file
-from generator.marking.csv_cells import Row, read_cells
-from generator.marking.issued_answers import (
+from generator.marking.tables import (
+    MOST_BYTES,
     FormAnswers,
     IssuedAnswers,
+    Known,
+    Row,
+    by_halves,
     file_problems,
     form_ids_of,
+    named_cells,
+    named_text_cells,
+    person_meant,
+    plain_form_id,
+    read_answers_file,
+    read_cells,
     read_issued,
+    read_workbook,
 )
-from generator.marking.issued_seats import Known, by_halves, person_meant
-from generator.marking.issued_table import plain_form_id
-from generator.marking.spreadsheet import named_cells, named_text_cells, read_workbook
-from generator.marking.workbook_parts import MOST_BYTES
 from generator.records import Records
-from generator.records.corrected_forms import issued_forms, voided_forms
-from generator.records.erased_codes import was_erased
-from generator.records.issued_before import ids_of_forms
-from generator.records.people import all_people
+from generator.records.issues import ids_of_forms
+from generator.records.people import all_people, was_erased
+from generator.records.sittings import issued_forms, voided_forms
 
 Problems = tuple[Problem, ...]
 _TABLES = (".csv", ".tsv", ".txt")
@@ -63,7 +67,7 @@ def read_files(connection: Records, files: Sequence[Path], person: str = "") -> 
 
 
 def source_line(path: str, line: int) -> str:
-    """Give the line that a problem is about, where the file is text."""
+    """Return the line that a problem is about, where the file is text."""
     return line_of(path, line) if Path(path).suffix.lower() in (*_TABLES, *_PAGES) else ""
 
 
@@ -73,7 +77,7 @@ def is_page_file(file: Path) -> bool:
 
 
 def known_of(connection: Records, form_ids: Iterable[str]) -> Known:
-    """Give what the records know of some forms; all ids only where one of these is unknown."""
+    """Return what the records know of some forms; all ids only where one of these is unknown."""
     ids = tuple(form_ids)
     forms = issued_forms(connection, ids)
     strange = set(ids) - set(forms)

@@ -8,9 +8,7 @@ from typing import Any
 from generator.command_line.project import counted
 from generator.marking import FormMark, Typed
 from generator.quantities import number_text, round_to_step
-from generator.records.entering import Entered, Outcome
-from generator.records.marked import VERDICT_WORDS
-from generator.records.sittings import Kept
+from generator.records.sittings import VERDICT_WORDS, Entered, Kept, Outcome
 
 
 def outcome_text(outcome: Outcome, empty: Sequence[str]) -> str:
@@ -38,7 +36,7 @@ def kept_words(kept: Kept) -> str:
 
 
 def paper_lines(entered: Entered) -> Iterator[str]:
-    """Give the line of one paper, and a line for each thing that a person must look at."""
+    """Return the line of one paper, and a line for each thing that a person must look at."""
     label = f"form {entered.form.label}"
     who = f"{label}, {entered.person}" if entered.person else label
     yield f"{who}: {mark_words(entered.mark)}"
@@ -70,7 +68,7 @@ def _read_aloud(number: int, text: str) -> Iterator[str]:
 
 
 def mark_words(mark: FormMark) -> str:
-    """Give marks and verdict, with the must-pass questions that were missed."""
+    """Return marks and verdict, with the must-pass questions that were missed."""
     words = f"{marks_shown(mark.points)} of {mark.most} marks, {VERDICT_WORDS[mark.verdict]}"
     if not mark.gate_missed:
         return words
@@ -89,7 +87,7 @@ def _questions(numbers: Sequence[int]) -> str:
 
 
 def outcome_json(outcome: Outcome, empty: Sequence[str]) -> str:
-    """Give everything as JSON; points are exact fractions as text."""
+    """Return everything as JSON; points are exact fractions as text."""
     issues = [
         {
             "issue": issue,

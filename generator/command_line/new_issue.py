@@ -17,7 +17,7 @@ from generator.assembly import (
     shortages,
 )
 from generator.bank import Bank
-from generator.bank.records import Blueprint
+from generator.bank.models import Blueprint
 from generator.command_line.clock import now
 from generator.command_line.earlier_issues import past_of
 from generator.command_line.issue_papers import settings_kept, write_papers
@@ -26,8 +26,7 @@ from generator.command_line.project import Project, bank_hash, stop_with
 from generator.printing import PrintingRefused
 from generator.questions import askables, item_versions
 from generator.records import Person, Records
-from generator.records.frozen_forms import FrozenForm
-from generator.records.issues import freeze
+from generator.records.issues import FrozenForm, freeze
 from generator.records.people import add_people
 from generator.reports import CourseNames, course_names
 
@@ -50,12 +49,12 @@ class Request:
 
     @property
     def codes(self) -> tuple[str, ...]:
-        """Give the code of the person of each form, or nothing."""
+        """Return the code of the person of each form, or nothing."""
         return tuple(person.code for person in self.people) or ("",) * len(self.labels)
 
     @property
     def seats(self) -> tuple[tuple[str, str], ...]:
-        """Give label and code of each form."""
+        """Return label and code of each form."""
         return tuple(zip(self.labels, self.codes, strict=True))
 
 

@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from typing import Any
 
 from generator.command_line.project import Project
-from generator.marking.issued_table import answer_table
+from generator.marking.tables import answer_table
 from generator.printing import (
     PaperSize,
     answer_key,
@@ -15,7 +15,7 @@ from generator.printing import (
     marking_guide,
     question_paper,
 )
-from generator.website.sitting import sitting_page
+from generator.website.exam import sitting_page
 
 Plain = Mapping[str, Any]
 _SHEETS = (("questions", question_paper), ("answer-sheet", answer_sheet), ("key", answer_key))
@@ -39,7 +39,7 @@ class PaperSettings:
 def paper_files(
     project: Project, form: Plain, settings: PaperSettings
 ) -> Iterator[tuple[str, bytes]]:
-    """Give name and bytes of question paper, answer sheet and key of a form."""
+    """Return name and bytes of question paper, answer sheet and key of a form."""
     return _set(project, form, settings, _SHEETS)
 
 
@@ -49,7 +49,7 @@ def issue_files(
     settings: PaperSettings,
     watched: Callable[[Sequence[Plain]], Iterable[Plain]] = iter,
 ) -> dict[str, bytes]:
-    """Give every file of an issue by its name; no name holds a person.
+    """Return every file of an issue by its name; no name holds a person.
 
     watched  goes through the forms one by one, so that somebody can be told how far it is
     """

@@ -5,7 +5,7 @@ from pathlib import Path
 
 from generator.command_line.project import find_project
 from generator.diagnostics import Place, Problem
-from generator.printing.settable import WAY_OUT, unsettable
+from generator.printing import WAY_OUT, unsettable
 from generator.records import Person, read_roster
 
 

@@ -7,7 +7,7 @@ from collections.abc import Iterable, Mapping
 from pathlib import Path
 
 from generator.command_line.leftovers import UNFINISHED, clear_away
-from generator.records.database import OWNER_FOLDER, make_private
+from generator.records.store import OWNER_FOLDER, make_private
 
 
 def write_private(path: Path, data: bytes) -> None:

@@ -8,7 +8,7 @@ from generator.records import RecordsRefused
 
 
 def off_the_site(project: Project, target: Path) -> Path:
-    """Give the target back; raises RecordsRefused where every phone would be sent what lies there.
+    """Return the target; raises RecordsRefused where every phone would be sent what lies there.
 
     Links on the way to the target are followed first.
     """
@@ -22,7 +22,7 @@ def off_the_site(project: Project, target: Path) -> Path:
 
 
 def new_file(project: Project, target: Path) -> Path:
-    """Give the target back; raises RecordsRefused for a name that is taken, or in the records."""
+    """Return the target back; raises RecordsRefused for a name that is taken, or in the records."""
     off_the_site(project, target)
     if target.exists() or target.is_symlink():
         raise RecordsRefused(f"'{target.as_posix()}' is there already; give another name")

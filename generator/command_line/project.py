@@ -21,40 +21,40 @@ class Project:
 
     @property
     def bank(self) -> Path:
-        """Give the question bank's folder."""
+        """Return the question bank's folder."""
         return self.root / "question_bank"
 
     @property
     def course(self) -> Path:
-        """Give the lessons' folder."""
+        """Return the lessons' folder."""
         return self.root / "course"
 
     @property
     def site(self) -> Path:
-        """Give the built course's folder."""
+        """Return the built course's folder."""
         return self.root / "site"
 
     @property
     def printed(self) -> Path:
-        """Give the folder for papers and keys."""
+        """Return the folder for papers and keys."""
         return self.root / "printed"
 
     def issue_folder(self, number: int) -> Path:
-        """Give the folder for the papers of an issue."""
+        """Return the folder for the papers of an issue."""
         return self.printed / f"issue-{number}"
 
     @property
     def theme(self) -> Path:
-        """Give the folder of the site's theme."""
+        """Return the folder of the site's theme."""
         return self.root / "site_theme"
 
     @property
     def fonts(self) -> Path:
-        """Give the folder of the print fonts."""
+        """Return the folder of the print fonts."""
         return self.theme / "fonts_print"
 
     def read_line(self, path: str, line: int) -> str:
-        """Give a line of a file as problems name it, or nothing."""
+        """Return a line of a file as problems name it, or nothing."""
         try:
             lines = (self.root / path).read_text("utf-8-sig", errors="replace").splitlines()
         except OSError:
@@ -63,7 +63,7 @@ class Project:
 
 
 def bank_hash(project: Project) -> str:
-    """Give the SHA-256 of every file of the question bank with its name."""
+    """Return the SHA-256 of every file of the question bank with its name."""
     total = sha256()
     for path in sorted(project.bank.rglob("*.yml")):
         total.update(f"{path.relative_to(project.bank).as_posix()}\n".encode())
@@ -72,7 +72,7 @@ def bank_hash(project: Project) -> str:
 
 
 def find_project() -> Project:
-    """Give the project at or above the working folder; stop with exit 2 where there is none."""
+    """Return the project at or above the working folder; stop with exit 2 where there is none."""
     here = Path.cwd()
     for folder in (here, *here.parents):
         if (folder / "question_bank").is_dir() and (folder / "mkdocs.yml").is_file():
@@ -83,7 +83,7 @@ def find_project() -> Project:
 
 
 def read_and_check(project: Project) -> tuple[Bank | None, tuple[Problem, ...]]:
-    """Give the bank with every problem of reading and of the rules.
+    """Return the bank with every problem of reading and of the rules.
 
     Rules look only at what could be read, so a broken record is reported once.
     """
@@ -93,12 +93,12 @@ def read_and_check(project: Project) -> tuple[Bank | None, tuple[Problem, ...]]:
 
 
 def sound_bank(project: Project) -> Bank:
-    """Give the bank, or show every error and stop with exit 1."""
+    """Return the bank, or show every error and stop with exit 1."""
     return sound(project, *read_and_check(project))
 
 
 def sound(project: Project, bank: Bank | None, problems: Sequence[Problem]) -> Bank:
-    """Give the bank where no problem is an error, or show every error and stop with exit 1."""
+    """Return the bank where no problem is an error, or show every error and stop with exit 1."""
     errors = [problem for problem in problems if problem.severity == "error"]
     if bank is None or has_errors(problems):
         stop_with(project, errors)
@@ -114,5 +114,5 @@ def stop_with(project: Project, problems: Sequence[Problem]) -> None:
 
 
 def counted(number: object, word: str) -> str:
-    """Give a number with its word, such as '1 error' or '2 errors'."""
+    """Return a number with its word, such as '1 error' or '2 errors'."""
     return f"{number} {word}" if number == 1 else f"{number} {word}s"

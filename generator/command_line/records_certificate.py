@@ -19,7 +19,7 @@ from generator.printing import PaperSize, PrintingRefused
 from generator.printing import certificate as certificate_pdf
 from generator.records import RecordsRefused
 from generator.records.certificates import Certificate, Training, certificate_of, certify
-from generator.records.database import writing
+from generator.records.store import writing
 
 
 @click.command()

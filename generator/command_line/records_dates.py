@@ -7,9 +7,15 @@ import click
 from generator.command_line.asking import ask_first
 from generator.command_line.clock import Day, now, today
 from generator.command_line.records_desk import on_a_day, records_here
-from generator.records.amending import replace_fact
-from generator.records.dated_facts import KIND_WORDS, DatedFact, add_fact, doubts_about
-from generator.records.due import due_list, why_due
+from generator.records.practice import (
+    KIND_WORDS,
+    DatedFact,
+    add_fact,
+    doubts_about,
+    due_list,
+    replace_fact,
+    why_due,
+)
 
 WITHIN = 60
 

@@ -11,13 +11,13 @@ from generator.bank import Bank, load_bank
 from generator.command_line.clock import Day
 from generator.command_line.project import Project, find_project, stop_with
 from generator.records import Records, RecordsRefused, open_records
-from generator.records.database import FILE_NAME
+from generator.records.store import FILE_NAME
 
 F = TypeVar("F", bound=Callable[..., Any])
 
 
 def records_folder(project: Project) -> Path:
-    """Give the folder of the training records."""
+    """Return the folder of the training records."""
     return project.root / "records"
 
 
@@ -44,7 +44,7 @@ def issued_records() -> Iterator[Records]:
 
 
 def readable_bank(project: Project) -> Bank:
-    """Give the bank as far as it can be read, without its rules; stop where it cannot be read."""
+    """Return the bank as far as it can be read, without its rules; stop where it cannot be read."""
     bank, problems = load_bank(project.bank, project.course)
     if bank is None:
         stop_with(project, problems)
@@ -58,10 +58,10 @@ def on_a_day(command: F) -> F:
 
 
 def certificate_file(project: Project, number: int) -> Path:
-    """Give where the certificate with a number is printed; the name holds no person."""
+    """Return where the certificate with a number is printed; the name holds no person."""
     return records_folder(project) / "certificates" / f"certificate-{number}.pdf"
 
 
 def export_file(project: Project, row: int) -> Path:
-    """Give where the export of the person in a row lies; the name holds no person."""
+    """Return where the export of the person in a row lies; the name holds no person."""
     return records_folder(project) / "exports" / f"person-{row}.json"

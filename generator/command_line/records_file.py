@@ -10,9 +10,8 @@ from generator.command_line.leftovers import leftovers
 from generator.command_line.private_targets import off_the_site
 from generator.command_line.project import Project, counted, find_project
 from generator.command_line.records_desk import records_folder, records_here
-from generator.records.backup import back_up
-from generator.records.database import OTHERS, integrity_problems
-from generator.records.retention import NOTE, PERIODS
+from generator.records.practice import NOTE, PERIODS
+from generator.records.store import OTHERS, back_up, integrity_problems
 
 
 @click.command()

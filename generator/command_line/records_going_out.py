@@ -18,12 +18,15 @@ from generator.command_line.records_desk import (
     on_a_day,
     records_here,
 )
-from generator.records.at_stake import stake_of_person
 from generator.records.certificates import all_certificates
-from generator.records.erase import Erased, erase_person
-from generator.records.inspector_pack import pack_tables
+from generator.records.leaving import (
+    Erased,
+    erase_person,
+    export_person,
+    pack_tables,
+    stake_of_person,
+)
 from generator.records.people import person_id
-from generator.records.person_export import export_person
 
 _PATH = click.Path(path_type=Path)
 

@@ -7,11 +7,10 @@ from generator.command_line.clock import now
 from generator.command_line.issue_papers import finish_pending, print_again
 from generator.command_line.project import counted
 from generator.command_line.records_desk import records_here
-from generator.records.amendments import amendments_of_issue
-from generator.records.at_stake import stake_of_issue
-from generator.records.issued_before import all_issues
-from generator.records.issues import take_back_void
+from generator.records.issues import all_issues, take_back_void
 from generator.records.issues import void as take_out
+from generator.records.leaving import stake_of_issue
+from generator.records.store import amendments_of_issue
 
 # SQLite holds no larger row number; nobody issues so many
 MOST = 2**31

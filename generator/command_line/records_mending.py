@@ -8,11 +8,11 @@ from generator.command_line.asking import ask_first
 from generator.command_line.clock import now
 from generator.command_line.records_desk import records_here
 from generator.records import Records
-from generator.records.amending import KINDS, Kind, entries_of, entry_of, put_back, take_out
-from generator.records.amendments import Amendment, amendments_of_person
 from generator.records.certificates import certificates_of
 from generator.records.people import person_of
-from generator.records.results import results_of
+from generator.records.practice import KINDS, Kind, entries_of, entry_of, put_back, take_out
+from generator.records.sittings import results_of
+from generator.records.store import Amendment, amendments_of_person
 
 
 @click.command()

@@ -5,9 +5,8 @@ from typing import cast
 
 import click
 
-from generator.bank import Bank
-from generator.bank.guarding import hazards_met
-from generator.bank.records import Procedure
+from generator.bank import Bank, hazards_met
+from generator.bank.models import Procedure
 from generator.command_line.clock import Day, now, today
 from generator.command_line.project import Project, find_project
 from generator.command_line.records_desk import on_a_day, readable_bank, records_here
@@ -15,10 +14,14 @@ from generator.command_line.writing import write_files
 from generator.diagnostics import did_you_mean
 from generator.printing import PaperSize, PrintingRefused, observation_sheet
 from generator.records import RecordsRefused
-from generator.records.amending import replace_observation
-from generator.records.observations import Observation, observed_steps
-from generator.records.observations import observe as keep_observation
-from generator.records.observed_steps import seen_of, sheet_steps
+from generator.records.practice import (
+    Observation,
+    observed_steps,
+    replace_observation,
+    seen_of,
+    sheet_steps,
+)
+from generator.records.practice import observe as keep_observation
 
 
 @click.command()

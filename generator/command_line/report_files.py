@@ -29,7 +29,7 @@ from generator.reports import (
     profile,
     sat_issue,
 )
-from generator.website.report_page import report_page
+from generator.website.exam import report_page
 
 Plain = Mapping[str, Any]
 # the start of its file names, and what gives its content once it is its turn
@@ -67,7 +67,7 @@ def report_files(
     day: date,
     watched: Callable[[Sequence[Document]], Iterable[Document]] = iter,
 ) -> Iterator[tuple[str, bytes]]:
-    """Give name and bytes of every report that is wanted, one after the other.
+    """Return name and bytes of every report that is wanted, one after the other.
 
     folder   where the files will lie, for the links to the course
     day      on which dates are judged
@@ -149,7 +149,7 @@ def _picked(sat: SatIssue, wanted: Wanted) -> tuple[SatPaper, ...]:
 
 
 def _named(picked: Sequence[SatPaper], sat: SatIssue) -> list[tuple[str, SatPaper]]:
-    """Give each paper the start of its file name; papers of one form are numbered."""
+    """Return each paper the start of its file name; papers of one form are numbered."""
     times = Counter(paper.label for paper in sat.papers)
     places: Counter[str] = Counter()
     found = []

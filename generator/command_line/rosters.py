@@ -15,7 +15,7 @@ from generator.records import Person
 
 
 def people_of(roster: Path) -> tuple[Person, ...]:
-    """Give the people of a roster, or show every problem and stop with exit 1."""
+    """Return the people of a roster, or show every problem and stop with exit 1."""
     text, problems = text_of(roster)
     people: tuple[Person, ...] = ()
     if text is not None:
@@ -28,7 +28,7 @@ def people_of(roster: Path) -> tuple[Person, ...]:
 
 
 def one_person(code: str, name: str) -> Person:
-    """Give one person who stands in no table, or say what is wrong and stop with exit 2."""
+    """Return one person who stands in no table, or say what is wrong and stop with exit 2."""
     written = StringIO()
     csv.writer(written).writerows([("code", "name"), (code, name)])
     people, problems = read_printable(written.getvalue(), "--person")

@@ -11,7 +11,7 @@ class Seed(click.ParamType[str]):
     name = "text"
 
     def convert(self, value: Any, param: click.Parameter | None, ctx: click.Context | None) -> str:
-        """Give the seed, or refuse one that nobody could type again."""
+        """Return the seed, or refuse one that nobody could type again."""
         text = str(value)
         if not text.strip() or not text.isprintable():
             self.fail("a seed is a word that can be read and typed again, such as spring")

@@ -12,8 +12,7 @@ def serve(address: str) -> None:
 
     Example: guidecoat serve --address 127.0.0.1:8010
     """
-    from generator.website.preview import preview
-    from generator.website.settings import settings_problems
+    from generator.website import preview, settings_problems
 
     host, _, port = address.rpartition(":")
     if not host or not port.isdigit():

@@ -3,11 +3,11 @@
 from pathlib import Path
 
 from generator.diagnostics import Place, Problem
-from generator.marking.workbook_parts import MOST_BYTES
+from generator.marking.tables import MOST_BYTES
 
 
 def text_of(file: Path) -> tuple[str | None, tuple[Problem, ...]]:
-    """Give the text of a file, or why it is not read: its size, or where it stops being UTF-8."""
+    """Return the text of a file, or why it is not read: its size, or where it stops being UTF-8."""
     if not file.is_file() or file.stat().st_size > MOST_BYTES:
         message = f"a table is a file of at most {MOST_BYTES // 10**6} MB"
         return None, (Problem(Place(file.as_posix(), 1, 1), "error", "csv-size", message),)
@@ -24,7 +24,7 @@ def text_of(file: Path) -> tuple[str | None, tuple[Problem, ...]]:
 
 
 def line_of(path: str, line: int) -> str:
-    """Give a line of a file as problems name it, with what cannot be shown replaced."""
+    """Return a line of a file as problems name it, with what cannot be shown replaced."""
     if not Path(path).is_file() or Path(path).stat().st_size > MOST_BYTES:
         return ""
     lines = Path(path).read_text("utf-8", errors="replace").splitlines()

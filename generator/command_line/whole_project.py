@@ -3,18 +3,15 @@
 from collections.abc import Iterator
 from pathlib import Path
 
-from generator.bank import Bank
-from generator.bank.nodes import ScalarNode
-from generator.bank.written_texts import written_texts
+from generator.bank import Bank, ScalarNode, written_texts
 from generator.command_line.blueprints import blueprint_problems
 from generator.command_line.project import Project, read_and_check
 from generator.diagnostics import Place, Problem, sorted_problems
-from generator.printing import PrintingRefused
-from generator.printing.settable import unsettable
+from generator.printing import PrintingRefused, unsettable
 
 
 def whole_project(project: Project) -> tuple[Bank | None, tuple[Problem, ...]]:
-    """Give the bank with every problem that keeps a course or a paper from being made."""
+    """Return the bank with every problem that keeps a course or a paper from being made."""
     bank, problems = read_and_check(project)
     found = [*problems, *_of_files(project)]
     if bank is not None:
@@ -24,9 +21,9 @@ def whole_project(project: Project) -> tuple[Bank | None, tuple[Problem, ...]]:
 
 
 def _of_files(project: Project) -> Iterator[Problem]:
-    from generator.website.figure_drawings import drawing_problems
-    from generator.website.publishing import stray_files
-    from generator.website.settings import settings_problems
+    from generator.website import settings_problems
+    from generator.website.figures import drawing_problems
+    from generator.website.offline import stray_files
 
     yield from settings_problems(project.root / "mkdocs.yml")
     yield from stray_files(project.course, project.theme)
@@ -34,7 +31,7 @@ def _of_files(project: Project) -> Iterator[Problem]:
 
 
 def _of_texts(project: Project, bank: Bank) -> Iterator[Problem]:
-    from generator.website.course_problems import course_problems
+    from generator.website.pages import course_problems
 
     if project.theme.is_dir():
         yield from course_problems(bank, project.theme)

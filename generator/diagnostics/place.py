@@ -17,7 +17,7 @@ class Place:
     column: int
 
     def shifted(self, columns: int) -> "Place":
-        """Give the place some columns to the right on the same line."""
+        """Return the place some columns to the right on the same line."""
         return Place(self.path, self.line, self.column + columns)
 
     def __str__(self) -> str:

@@ -28,7 +28,7 @@ class Problem:
 
 
 def sorted_problems(problems: Iterable[Problem]) -> tuple[Problem, ...]:
-    """Give every problem once, in the order of the files."""
+    """Return every problem once, in the order of the files."""
     unique = {(p.place, p.rule, p.message): p for p in problems}
     return tuple(unique[key] for key in sorted(unique))
 

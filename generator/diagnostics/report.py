@@ -29,7 +29,7 @@ def _one_as_text(problem: Problem, read_line: ReadLine) -> str:
 
 
 def _window(source: str, column: int) -> tuple[str, int]:
-    """Give the part of a long line around a column, and the column in it."""
+    """Return the part of a long line around a column, and the column in it."""
     if len(source) <= WIDEST:
         return source, column
     start = max(0, min(column, len(source)) - BEFORE)
@@ -39,7 +39,7 @@ def _window(source: str, column: int) -> tuple[str, int]:
 
 
 def as_records(problems: Sequence[Problem]) -> list[dict[str, object]]:
-    """Give each problem as a plain mapping for the JSON form."""
+    """Return each problem as a plain mapping for the JSON form."""
     return [
         {
             "path": problem.place.path,

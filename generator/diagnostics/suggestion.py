@@ -6,19 +6,19 @@ from difflib import get_close_matches
 
 
 def nearest_name(word: str, known: Iterable[str]) -> str | None:
-    """Give the known name closest to a word, or nothing when none is near."""
+    """Return the known name closest to a word, or None when none is near."""
     matches = get_close_matches(word, sorted(set(known)), n=1, cutoff=0.6)
     return matches[0] if matches else None
 
 
 def did_you_mean(word: str, known: Iterable[str]) -> str:
-    """Give a hint sentence with the nearest known name, or an empty text."""
+    """Return a hint sentence with the nearest known name, or an empty text."""
     nearest = nearest_name(word, known)
     return f"did you mean '{nearest}'?" if nearest else ""
 
 
 def nearest_code(code: str, codes: Iterable[str]) -> str:
-    """Give a hint with the nearest code of a person, never one with another number in it.
+    """Return a hint with the nearest code of a person, never one with another number in it.
 
     'Apprentice 22' and 'Apprentice 24' look alike and are two people.
     """

@@ -5,14 +5,8 @@ Imports quantities and diagnostics; knows no trade relation, only what one must 
 ratio_functions, unit_rules, units_check, evaluate, comparison.
 """
 
-from generator.formulas.catalogue_protocol import (
-    RATIO,
-    Catalogue,
-    CatalogueEntry,
-    CatalogueParameter,
-    Kind,
-    RatioKind,
-)
+from generator.formulas.binding import bind, pick_result
+from generator.formulas.catalogue_protocol import RATIO, Catalogue, Kind
 from generator.formulas.comparison import (
     Comparison,
     check_comparison,
@@ -20,24 +14,39 @@ from generator.formulas.comparison import (
     parse_comparison,
     parse_measure,
 )
-from generator.formulas.evaluate import FormulaRefused, Value, evaluate
+from generator.formulas.evaluate import FormulaRefused, evaluate
 from generator.formulas.parse import parse_formula
-from generator.formulas.syntax import Formula, FormulaProblem
+from generator.formulas.syntax import (
+    CallNode,
+    Formula,
+    FormulaProblem,
+    MinusNode,
+    NameNode,
+    Node,
+    NumberNode,
+    OperationNode,
+    PowerNode,
+    walk,
+)
 from generator.formulas.units_check import UnitResult, check_units
 
 __all__ = [
-    "RATIO",
+    "CallNode",
     "Catalogue",
-    "CatalogueEntry",
-    "CatalogueParameter",
     "Comparison",
     "Formula",
     "FormulaProblem",
     "FormulaRefused",
     "Kind",
-    "RatioKind",
+    "MinusNode",
+    "NameNode",
+    "Node",
+    "NumberNode",
+    "OperationNode",
+    "PowerNode",
+    "RATIO",
     "UnitResult",
-    "Value",
+    "bind",
     "check_comparison",
     "check_units",
     "evaluate",
@@ -45,4 +54,6 @@ __all__ = [
     "parse_comparison",
     "parse_formula",
     "parse_measure",
+    "pick_result",
+    "walk",
 ]

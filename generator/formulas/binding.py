@@ -18,7 +18,7 @@ class Bound:
 def bind(
     call: CallNode, entry: CatalogueEntry
 ) -> tuple[tuple[Bound, ...], tuple[FormulaProblem, ...]]:
-    """Give each parameter its inputs, and every problem of the call."""
+    """Return each parameter its inputs, and every problem of the call."""
     given: dict[str, tuple[Argument, ...]] = {}
     problems: list[FormulaProblem] = []
     parameters = {parameter.name: parameter for parameter in entry.parameters}
@@ -75,7 +75,7 @@ def _counted(count: int) -> str:
 
 
 def pick_result(call: CallNode, entry: CatalogueEntry) -> str | FormulaProblem:
-    """Give the name of the result that the call asks for."""
+    """Return the name of the result that the call asks for."""
     names = list(entry.results)
     if not call.result and len(names) == 1:
         return names[0]

@@ -25,19 +25,19 @@ class CatalogueParameter(Protocol):
 
     @property
     def name(self) -> str:
-        """Give the input's name."""
+        """Return the input's name."""
 
     @property
     def unit(self) -> Unit | None:
-        """Give the unit of its numbers; nothing for a ratio."""
+        """Return the unit of its numbers; None for a ratio."""
 
     @property
     def kind(self) -> str:
-        """Give quantity, ratio, or quantities (all inputs from here on)."""
+        """Return quantity, ratio, or quantities (all inputs from here on)."""
 
     @property
     def default(self) -> ArgumentValue | None:
-        """Give the value that is used when none is given; nothing when one must be given."""
+        """Return the value that is used when none is given; None when one must be given."""
 
 
 class CatalogueEntry(Protocol):
@@ -45,15 +45,15 @@ class CatalogueEntry(Protocol):
 
     @property
     def name(self) -> str:
-        """Give the relation's name."""
+        """Return the relation's name."""
 
     @property
     def parameters(self) -> tuple[CatalogueParameter, ...]:
-        """Give its inputs in order."""
+        """Return its inputs in order."""
 
     @property
     def results(self) -> Mapping[str, Unit]:
-        """Give the unit of each result by its name."""
+        """Return the unit of each result by its name."""
 
     def call(self, arguments: Mapping[str, ArgumentValue], /) -> Mapping[str, Fraction]:
         """Work the relation out; numbers are in the declared units on both sides."""

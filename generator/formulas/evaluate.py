@@ -55,7 +55,7 @@ class _Worker:
         self._catalogue = catalogue
 
     def number(self, node: Node) -> Quantity:
-        """Give a part that is a single number."""
+        """Return a part that is a single number."""
         value = self._value(node)
         if isinstance(value, Ratio):
             raise FormulaRefused("a mixing ratio is not a single number", node.column)

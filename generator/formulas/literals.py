@@ -13,7 +13,7 @@ _NUMBER = re.compile(r"(?:[0-9]+(?:\.[0-9]*)?|\.[0-9]+)(?:[eE]([+-]?[0-9]+))?")
 
 
 def exact_number(text: str, column: int) -> Fraction | FormulaProblem:
-    """Give the exact value of a number as written: 0.1 is one tenth."""
+    """Return the exact value of a number as written: 0.1 is one tenth."""
     match = _NUMBER.fullmatch(text)
     if match is None:
         message = f"'{_shortened(text)}' is not a plain decimal number"
@@ -28,7 +28,7 @@ def exact_number(text: str, column: int) -> Fraction | FormulaProblem:
 
 
 def whole_power(node: ast.expr, text: str, column: int) -> int | FormulaProblem:
-    """Give the whole number that stands as a power."""
+    """Return the whole number that stands as a power."""
     sign = 1
     if isinstance(node, ast.UnaryOp) and isinstance(node.op, ast.USub):
         sign, node = -1, node.operand

@@ -67,7 +67,7 @@ class _Reader:
         self._nodes = 0
 
     def read(self, tree: ast.expr, depth: int) -> Node | None:
-        """Give one part, or nothing after noting its problem."""
+        """Return one part, or nothing after noting its problem."""
         self._nodes += 1
         if depth > DEEPEST or self._nodes > MOST_NODES:
             self._too_big(tree, depth)

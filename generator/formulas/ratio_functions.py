@@ -9,7 +9,7 @@ RATIO_FUNCTIONS = ("part", "parts_total")
 
 
 def ratio_call_problem(call: CallNode) -> FormulaProblem | None:
-    """Give the first thing wrong with the form of such a call, or nothing."""
+    """Return the first thing wrong with the form of such a call, or nothing."""
     wanted = 2 if call.relation == "part" else 1
     hint = "write part(parts, 1)" if wanted == 2 else "write parts_total(parts)"
     inputs = call.arguments
@@ -31,7 +31,7 @@ def ratio_call_problem(call: CallNode) -> FormulaProblem | None:
 
 
 def part_number(call: CallNode) -> int | None:
-    """Give the number of the part that a call of part asks for, counted from 1."""
+    """Return the number of the part that a call of part asks for, counted from 1."""
     node = call.arguments[1].value
     if isinstance(node, NumberNode) and node.value.denominator == 1 and node.value >= 1:
         return int(node.value)

@@ -27,7 +27,7 @@ ALLOWED = "a formula has numbers, names, + - * / and ** and relations"
 
 
 def refused_at(tree: ast.expr | ast.keyword, text: str) -> int:
-    """Give where the refused sign stands in the text, from 0; else where the part starts."""
+    """Return where the refused sign stands in the text, from 0; else where the part starts."""
     if isinstance(tree, (ast.BinOp, ast.Compare)):
         before: ast.expr | None = tree.left
     elif isinstance(tree, ast.BoolOp):

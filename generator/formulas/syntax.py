@@ -103,17 +103,17 @@ class Formula:
 
     @property
     def names(self) -> tuple[str, ...]:
-        """Give the names of the given values it uses, each once, in order of the text."""
+        """Return the names of the given values it uses, each once, in order of the text."""
         return tuple(dict.fromkeys(n.name for n in walk(self.root) if isinstance(n, NameNode)))
 
     @property
     def relations(self) -> tuple[str, ...]:
-        """Give the names of the relations it calls, each once, outermost first."""
+        """Return the names of the relations it calls, each once, outermost first."""
         return tuple(dict.fromkeys(n.relation for n in walk(self.root) if isinstance(n, CallNode)))
 
 
 def walk(node: Node) -> Iterator[Node]:
-    """Give a part and all parts inside it, from left to right."""
+    """Return a part and all parts inside it, from left to right."""
     yield node
     for inner in _inner(node):
         yield from walk(inner)

@@ -11,7 +11,7 @@ _POINT_HINT = "take the difference of two temperatures first"
 
 
 def joined(node: OperationNode, left: Unit, right: Unit) -> UnitOrProblem:
-    """Give the unit of a sum, difference, product or quotient."""
+    """Return the unit of a sum, difference, product or quotient."""
     if node.operator in "+-":
         return _summed(node, left, right)
     if left.point or right.point:
@@ -23,7 +23,7 @@ def joined(node: OperationNode, left: Unit, right: Unit) -> UnitOrProblem:
 
 
 def raised(node: PowerNode, base: Unit) -> UnitOrProblem:
-    """Give the unit of a power."""
+    """Return the unit of a power."""
     if base.point:
         message = "a temperature on a scale cannot be raised to a power"
         return _refused(message, node.column, _POINT_HINT)
@@ -31,7 +31,7 @@ def raised(node: PowerNode, base: Unit) -> UnitOrProblem:
 
 
 def turned(column: int, operand: Unit) -> UnitOrProblem:
-    """Give the unit of a part with its sign turned."""
+    """Return the unit of a part with its sign turned."""
     if operand.point:
         message = "a temperature on a scale cannot have its sign turned"
         return _refused(message, column, _POINT_HINT)

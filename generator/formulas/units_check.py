@@ -64,7 +64,7 @@ class _Checker:
         self._catalogue = catalogue
 
     def number(self, node: Node) -> Unit | None:
-        """Give the unit of a part that must be a single number."""
+        """Return the unit of a part that must be a single number."""
         kind = self._kind(node)
         if kind is RATIO:
             message = "a mixing ratio is not a single number"

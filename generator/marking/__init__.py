@@ -12,61 +12,61 @@ A class: csv_cells, response_table with table_problems and table_rules, analysis
 over analysis_scores, _moments, _reliability, _decision, _options and _flags; analysis_plain.
 """
 
-from generator.marking.analysis import ClassAnalysis, ItemAnalysis, analyse
-from generator.marking.analysis_plain import analysis_as_plain
-from generator.marking.analysis_scores import Figure, Scores, right_or_wrong_scores
-from generator.marking.csv_cells import spreadsheet_safe
-from generator.marking.figures import significant_figures
-from generator.marking.form_marking import FormMark, QuestionMark, Verdict, mark_form
-from generator.marking.issued_rules import ISSUED_RULES
-from generator.marking.issued_table import answer_table
-from generator.marking.mark import Finding, Mark, mark_as_plain
-from generator.marking.marking import mark_response
-from generator.marking.response import (
+from generator.marking.analysis import (
+    ClassAnalysis,
+    Figure,
+    ItemAnalysis,
+    Key,
+    ResponseTable,
+    Scores,
+    analyse,
+    analysis_as_plain,
+    key_disagreements,
+    read_key,
+    read_responses,
+    right_or_wrong_scores,
+)
+from generator.marking.answers import (
     Awarded,
     Blank,
     CannotMark,
     Chosen,
+    FormMark,
     Illegible,
+    Mark,
     Matched,
     Ordered,
     Response,
     Typed,
+    mark_as_plain,
+    mark_form,
+    mark_response,
     response_as_plain,
     response_from_plain,
+    significant_figures,
 )
-from generator.marking.response_table import (
-    Key,
-    ResponseTable,
-    key_disagreements,
-    read_key,
-    read_responses,
-)
-from generator.marking.table_rules import TABLE_RULES
+from generator.marking.tables import ISSUED_RULES, TABLE_RULES, answer_table, spreadsheet_safe
 
 __all__ = [
-    "ISSUED_RULES",
-    "TABLE_RULES",
     "Awarded",
     "Blank",
     "CannotMark",
     "Chosen",
     "ClassAnalysis",
     "Figure",
-    "Finding",
     "FormMark",
+    "ISSUED_RULES",
     "Illegible",
     "ItemAnalysis",
     "Key",
     "Mark",
     "Matched",
     "Ordered",
-    "QuestionMark",
     "Response",
     "ResponseTable",
     "Scores",
+    "TABLE_RULES",
     "Typed",
-    "Verdict",
     "analyse",
     "analysis_as_plain",
     "answer_table",

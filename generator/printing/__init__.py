@@ -12,6 +12,7 @@ observation_sheet, certificate: what was seen at the panel; what the records sho
 report: what marks mean, for a person, a class and a new hire.
 """
 
+from generator.printing.answer_sheet import sheet_geometry
 from generator.printing.certificate import certificate
 from generator.printing.observation_sheet import observation_sheet
 from generator.printing.paper import (
@@ -24,12 +25,13 @@ from generator.printing.paper import (
     question_paper,
 )
 from generator.printing.report import report
-from generator.printing.sheet_geometry import sheet_geometry
+from generator.printing.settable import WAY_OUT, unsettable
 from generator.printing.typesetter import PrintingRefused
 
 __all__ = [
     "PaperSize",
     "PrintingRefused",
+    "WAY_OUT",
     "answer_key",
     "answer_sheet",
     "certificate",
@@ -40,4 +42,5 @@ __all__ = [
     "question_paper",
     "report",
     "sheet_geometry",
+    "unsettable",
 ]

@@ -15,7 +15,7 @@ _ENTRY = 16
 
 
 def unusable_cuts(folder: Path) -> tuple[str, ...]:
-    """Give the cuts whose files are missing, cut off or damaged."""
+    """Return the cuts whose files are missing, cut off or damaged."""
     return tuple(cut for cut in CUTS if not _is_whole(folder / f"{cut}.ttf"))
 
 

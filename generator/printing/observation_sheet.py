@@ -4,12 +4,11 @@ from collections.abc import Iterator, Sequence
 from pathlib import Path
 from typing import Any
 
-from generator.bank.records import Procedure
-from generator.printing.form_facts import listed
-from generator.printing.markup import block_nodes, inline_nodes
+from generator.bank.models import Procedure
+from generator.printing.content import block_nodes, inline_nodes, listed
 from generator.printing.paper import PaperSize, sheet_of_paper
 from generator.printing.typesetter import typeset
-from generator.records.observed_steps import sheet_steps
+from generator.records.practice import sheet_steps
 
 STARRED = (
     "Tick one box a step, and only for what you saw yourself. A star marks a step whose place in "
@@ -67,11 +66,11 @@ def observation_sheet_content(
             block_nodes(text) for text in (*_in_words(hazards, worn), *procedure.cautions)
         ],
         "steps": [
-            {"step": step.step, "does": inline_nodes(step.does)}
+            {"step": step.step, "action": inline_nodes(step.action)}
             | {"star": step.critical, "optional": step.optional}
             for step in steps
         ],
-        "holds": [inline_nodes(text) for text in procedure.holds],
+        "holds": [inline_nodes(text) for text in procedure.throughout],
         "never": [inline_nodes(text) for text in procedure.never],
         "says": SAYS,
     }

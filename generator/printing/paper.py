@@ -4,15 +4,15 @@ from collections.abc import Mapping, Sequence
 from pathlib import Path
 from typing import Any, Literal
 
-from generator.printing.class_key_content import class_key_content
-from generator.printing.class_key_layout import Sheet
-from generator.printing.feedback_content import feedback_sheet_content
-from generator.printing.guide_content import marking_guide_content
-from generator.printing.key_content import answer_key_content
-from generator.printing.paper_content import question_paper_content
-from generator.printing.sheet_content import answer_sheet_content
-from generator.printing.sheet_fields import DoesNotFit
-from generator.printing.sheet_measures import PAPERS
+from generator.printing.answer_sheet import PAPERS, DoesNotFit, answer_sheet_content
+from generator.printing.content import (
+    Sheet,
+    answer_key_content,
+    class_key_content,
+    feedback_sheet_content,
+    marking_guide_content,
+    question_paper_content,
+)
 from generator.printing.typesetter import PrintingRefused, typeset
 
 PaperSize = Literal["a4", "letter"]
@@ -97,5 +97,5 @@ def feedback_sheet(
 
 
 def sheet_of_paper(paper: PaperSize, large_print: bool) -> dict[str, Any]:
-    """Give what every template is told of the paper it is printed on."""
+    """Return what every template is told of the paper it is printed on."""
     return {"paper": {"a4": "a4", "letter": "us-letter"}[paper], "large_print": large_print}

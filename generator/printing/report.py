@@ -4,7 +4,7 @@ from collections.abc import Mapping
 from pathlib import Path
 from typing import Any
 
-from generator.printing.markup import inline_nodes
+from generator.printing.content import inline_nodes
 from generator.printing.paper import PaperSize, sheet_of_paper
 from generator.printing.typesetter import typeset
 

@@ -10,7 +10,7 @@ WAY_OUT = "write the name in Latin, Greek or Cyrillic letters"
 
 
 def unsettable(texts: Iterable[str], fonts: Path) -> tuple[str, ...]:
-    """Give the signs of some texts that cannot be printed, each once, in their order.
+    """Return the signs of some texts that cannot be printed, each once, in their order.
 
     fonts  the folder with the font files
     Raises PrintingRefused where a typeface of the papers is missing altogether.

@@ -7,7 +7,7 @@ acceptance, wording, reading. Every number is a Fraction; no float comes in or g
 from generator.quantities.acceptance import Band, Limit, acceptance_band
 from generator.quantities.dimension import BARE, TEMPERATURE, Dimension, dimension_words
 from generator.quantities.quantity import Quantity, Ratio
-from generator.quantities.reading import read_number
+from generator.quantities.reading import LONGEST_NUMBER, read_number
 from generator.quantities.rounding import Direction, is_tie, round_to_step
 from generator.quantities.shortening import is_short, short_number, short_quantity
 from generator.quantities.units import (
@@ -18,18 +18,20 @@ from generator.quantities.units import (
     base_unit,
     unit_named,
 )
-from generator.quantities.wording import number_text, quantity_text
+from generator.quantities.wording import NO_BREAK_SPACE, number_text, quantity_text
 
 __all__ = [
     "BARE",
-    "TEMPERATURE",
-    "UNITS",
     "Band",
     "Dimension",
     "Direction",
+    "LONGEST_NUMBER",
     "Limit",
+    "NO_BREAK_SPACE",
     "Quantity",
     "Ratio",
+    "TEMPERATURE",
+    "UNITS",
     "Unit",
     "UnitsDisagree",
     "UnknownUnit",

@@ -41,19 +41,19 @@ class Dimension:
 
     @property
     def powers(self) -> tuple[int, int, int, int, int]:
-        """Give the five powers in their fixed order."""
+        """Return the five powers in their fixed order."""
         return (self.length, self.mass, self.time, self.temperature, self.money)
 
     def times(self, other: "Dimension") -> "Dimension":
-        """Give the dimension of a product."""
+        """Return the dimension of a product."""
         return Dimension(*(a + b for a, b in zip(self.powers, other.powers, strict=True)))
 
     def over(self, other: "Dimension") -> "Dimension":
-        """Give the dimension of a quotient."""
+        """Return the dimension of a quotient."""
         return Dimension(*(a - b for a, b in zip(self.powers, other.powers, strict=True)))
 
     def raised(self, power: int) -> "Dimension":
-        """Give the dimension of a whole power."""
+        """Return the dimension of a whole power."""
         return Dimension(*(a * power for a in self.powers))
 
 

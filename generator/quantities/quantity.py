@@ -16,11 +16,11 @@ class Quantity:
 
     @property
     def base(self) -> Fraction:
-        """Give the number in base units; kelvins from absolute zero for a scale temperature."""
+        """Return the number in base units; kelvins from absolute zero for a scale temperature."""
         return self.number * self.unit.factor + self.unit.offset
 
     def to(self, unit: Unit) -> "Quantity":
-        """Give the same quantity in another unit; raise UnitsDisagree when that makes no sense."""
+        """Return the same quantity in another unit; raises UnitsDisagree if it cannot."""
         if not self.unit.agrees_with(unit):
             raise UnitsDisagree(self.unit, unit)
         return Quantity((self.base - unit.offset) / unit.factor, unit)
@@ -62,5 +62,5 @@ class Ratio:
 
     @property
     def total(self) -> Fraction:
-        """Give the sum of the parts."""
+        """Return the sum of the parts."""
         return sum(self.parts, Fraction(0))

@@ -72,7 +72,7 @@ class UnitsDisagree(ValueError):
 
 
 def base_unit(dimension: Dimension, point: bool = False) -> Unit:
-    """Give the nameless unit of size one for a dimension."""
+    """Return the nameless unit of size one for a dimension."""
     return Unit("", "", Fraction(1), Fraction(0), dimension, point)
 
 

@@ -6,25 +6,39 @@ be asked), versions, study (what the site shows), sources, cautions, plain (the 
 """
 
 from generator.questions.cautions import hazard_cautions
-from generator.questions.item_questions import question_of_item
-from generator.questions.numeric import NothingToDraw
+from generator.questions.drawing import NothingToDraw, SeededRandom
 from generator.questions.plain import Plain, as_plain
 from generator.questions.pool import Askable, askables
-from generator.questions.question import Question
-from generator.questions.stream import Stream
-from generator.questions.study import study_questions
+from generator.questions.question import (
+    MINUTES,
+    ChoiceKey,
+    MatchKey,
+    NumericKey,
+    OrderKey,
+    Question,
+    WrittenKey,
+)
+from generator.questions.study import DrawnQuestions, study_questions
 from generator.questions.versions import item_versions
+from generator.questions.wording import lower_start
 
 __all__ = [
     "Askable",
+    "ChoiceKey",
+    "DrawnQuestions",
+    "MINUTES",
+    "MatchKey",
     "NothingToDraw",
+    "NumericKey",
+    "OrderKey",
     "Plain",
     "Question",
-    "Stream",
+    "SeededRandom",
+    "WrittenKey",
     "as_plain",
     "askables",
     "hazard_cautions",
     "item_versions",
-    "question_of_item",
+    "lower_start",
     "study_questions",
 ]

@@ -5,7 +5,7 @@ from dataclasses import replace
 from typing import cast
 
 from generator.bank import Bank, Entry, objective_of
-from generator.bank.records import (
+from generator.bank.models import (
     ChoiceItem,
     Item,
     MatchItem,
@@ -15,14 +15,22 @@ from generator.bank.records import (
     WrittenItem,
 )
 from generator.questions.cautions import item_cautions
-from generator.questions.class_draws import draw_apart
-from generator.questions.handed_out import Draw, HandedOut
-from generator.questions.lettering import item_options, matched
-from generator.questions.numeric import draw_of, draw_solution, numeric_key, prepared
-from generator.questions.ordering import order_key, scored_item
+from generator.questions.drawing import (
+    Draw,
+    HandedOut,
+    SeededRandom,
+    draw_apart,
+    draw_of,
+    draw_solution,
+    item_options,
+    matched,
+    numeric_key,
+    order_key,
+    prepared,
+    scored_item,
+)
 from generator.questions.question import MINUTES, Exhibit, Key, Question, WrittenKey
 from generator.questions.sources import place_title, shown_critical, shown_sources
-from generator.questions.stream import Stream
 from generator.questions.wording import with_articles
 from generator.questions.worn import worn_words
 
@@ -30,24 +38,24 @@ Taken = Collection[Draw] | HandedOut
 
 
 def salt(bank: Bank) -> str:
-    """Give what sets one edition's draws apart from another's."""
+    """Return what sets one edition's draws apart from another's."""
     return f"{bank.sheet.title}|{bank.sheet.edition}"
 
 
 def question_of_item(bank: Bank, entry: Entry[Item], form: str, taken: Taken = ()) -> Question:
-    """Give the question that an item makes for a form's label.
+    """Return the question that an item makes for a form's label.
 
     taken  draws to pass over, or what a class had so far
     """
     item = entry.record
     kind = kind_of(item)
-    stream = Stream(salt(bank), form, entry.name, "layout")
+    stream = SeededRandom(salt(bank), form, entry.name, "layout")
     question = Question(
         name=entry.name,
         kind=kind,
         objective=objective_of(entry.name),
         level=item.level,
-        pool=item.pool,
+        use=item.use,
         safety=item.safety,
         stem=item.stem + worn_words(bank, getattr(item, "wears", ())),
         sources=shown_sources(bank, item.source),
@@ -65,11 +73,11 @@ def question_of_item(bank: Bank, entry: Entry[Item], form: str, taken: Taken = (
 
 
 def kind_of(item: Item) -> str:
-    """Give the item's kind as its author wrote it."""
+    """Return the item's kind as its author wrote it."""
     return str(getattr(item, "kind", ""))
 
 
-def _key(item: Item, stream: Stream) -> Key:
+def _key(item: Item, stream: SeededRandom) -> Key:
     if isinstance(item, ChoiceItem | MultipleResponseItem):
         return item_options(item, stream)
     if isinstance(item, OrderItem):
@@ -98,7 +106,7 @@ def _numeric(
     return replace(
         question,
         stem=_filled(question.stem, draw),
-        key=numeric_key(item, solution, entry.record.says or ""),
+        key=numeric_key(item, solution, entry.record.feedback or ""),
         exhibit=exhibit,
         draw=draw,
     )

@@ -13,6 +13,7 @@ from generator.questions.question import (
     NumericKey,
     OrderKey,
     Question,
+    ShownOption,
 )
 
 Plain = dict[str, Any]
@@ -20,7 +21,7 @@ ANY_ORDER = "Any order that keeps these pairs is right."
 
 
 def as_plain(question: Question) -> Plain:
-    """Give a question as JSON-ready data; exact numbers are decimal or fraction texts.
+    """Return a question as JSON-ready data; exact numbers are decimal or fraction texts.
 
     caution   stands beside the question, or nothing
     cautions  come with the feedback
@@ -32,7 +33,7 @@ def as_plain(question: Question) -> Plain:
         "module": module_of(question.objective),
         "objective": question.objective,
         "level": question.level,
-        "pool": question.pool,
+        "pool": question.use,
         "safety": question.safety,
         "critical": asdict(question.critical) if question.critical else None,
         "place": question.place,
@@ -61,7 +62,7 @@ def _key(question: Question) -> Plain:
     if isinstance(key, NumericKey):
         return _numeric(key)
     if isinstance(key, ChoiceKey):
-        return {"options": [asdict(option) for option in key.options]}
+        return {"options": [_option(option) for option in key.options]}
     if isinstance(key, OrderKey):
         return _order(key)
     if isinstance(key, MatchKey):
@@ -69,10 +70,19 @@ def _key(question: Question) -> Plain:
             "left": [{"number": number, "text": text} for number, text in key.left],
             "right": [{"letter": letter, "text": text} for letter, text in key.right],
             "answers": dict(key.answers),
-            "says": dict(key.says),
+            "says": dict(key.feedback),
         }
     points = [{"text": text, "marks": marks} for text, marks in key.points]
     return {"points": points, "model": key.model}
+
+
+def _option(option: ShownOption) -> Plain:
+    return {
+        "letter": option.letter,
+        "text": option.text,
+        "right": option.right,
+        "says": option.feedback,
+    }
 
 
 def _numeric(key: NumericKey) -> Plain:
@@ -91,11 +101,11 @@ def _numeric(key: NumericKey) -> Plain:
                 "shown": slip.shown,
                 "low": _number(slip.band.low),
                 "high": _number(slip.band.high),
-                "says": slip.says,
+                "says": slip.feedback,
             }
             for slip in key.slips
         ],
-        "says": key.says,
+        "says": key.feedback,
     }
 
 

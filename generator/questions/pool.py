@@ -6,10 +6,10 @@ from functools import partial
 from math import prod
 
 from generator.bank import Bank, module_of, objective_of
-from generator.bank.records import Item, NumericItem
+from generator.bank.models import Item, NumericItem
+from generator.questions.derived import record_questions
 from generator.questions.item_questions import Taken, kind_of, question_of_item
 from generator.questions.question import Question
-from generator.questions.record_questions import record_questions
 from generator.questions.twins import twin_groups
 
 Make = Callable[[str, Taken], Question | None]
@@ -34,12 +34,12 @@ class Askable:
     record: str
     kind: str
     objective: str
-    pool: str
+    use: str
     safety: bool
     make: Make
     level: str = "apply"
     variants: int = 1
-    apart_from: tuple[str, ...] = ()
+    not_with: tuple[str, ...] = ()
     twins: tuple[str, ...] = ()
     hazard: str = ""
     place: str = ""
@@ -48,12 +48,12 @@ class Askable:
 
     @property
     def module(self) -> str:
-        """Give the module the question belongs to."""
+        """Return the module the question belongs to."""
         return module_of(self.objective)
 
     @property
     def group(self) -> str:
-        """Give what it shares with its record and twins: two of a group never share a paper."""
+        """Return what it shares with its record and twins: two of a group never share a paper."""
         return self.kin or self.record
 
     @property
@@ -63,7 +63,7 @@ class Askable:
 
 
 def askables(bank: Bank) -> tuple[Askable, ...]:
-    """Give everything the bank can ask, in the order of its names."""
+    """Return everything the bank can ask, in the order of its names."""
     found = (*askables_of_items(bank), *askables_of_records(bank))
     kin = twin_groups({askable.record: askable.twins for askable in found if askable.twins})
     return tuple(
@@ -81,12 +81,12 @@ def askables_of_items(bank: Bank) -> Iterator[Askable]:
             name,
             kind_of(item),
             objective_of(name),
-            item.pool,
+            item.use,
             item.safety,
             partial(question_of_item, bank, entry),
             item.level,
             _variants(item),
-            item.apart_from,
+            item.not_with,
             item.twin_of,
             item.critical.hazard if item.critical else "",
             item.place or "",
@@ -109,7 +109,7 @@ def askables_of_records(bank: Bank) -> Iterator[Askable]:
                 asked.name.rsplit("/", 1)[0],
                 trial.kind,
                 trial.objective,
-                trial.pool,
+                trial.use,
                 trial.safety,
                 partial(asked.make, bank),
                 trial.level,

@@ -46,7 +46,7 @@ class SolvedSlip:
 
     shown: str
     band: Band
-    says: str
+    feedback: str
 
 
 @dataclass(frozen=True, slots=True)
@@ -67,7 +67,7 @@ class NumericKey:
     band_text: str
     working: tuple[str, ...]
     slips: tuple[SolvedSlip, ...]
-    says: str
+    feedback: str
 
 
 @dataclass(frozen=True, slots=True)
@@ -77,7 +77,7 @@ class ShownOption:
     letter: str
     text: str
     right: bool
-    says: str
+    feedback: str
 
 
 @dataclass(frozen=True, slots=True)
@@ -118,7 +118,7 @@ class MatchKey:
     left: tuple[tuple[str, str], ...]
     right: tuple[tuple[str, str], ...]
     answers: tuple[tuple[str, str], ...]
-    says: tuple[tuple[str, str], ...]
+    feedback: tuple[tuple[str, str], ...]
 
 
 @dataclass(frozen=True, slots=True)
@@ -176,7 +176,7 @@ class Question:
     kind: str
     objective: str
     level: str
-    pool: str
+    use: str
     safety: bool
     stem: str
     sources: tuple[ShownSource, ...]
@@ -191,6 +191,6 @@ class Question:
 
     @property
     def caution(self) -> str | None:
-        """Give what stands beside the question before it is answered, or nothing."""
+        """Return what stands beside the question before it is answered, or nothing."""
         words = " ".join(caution.text for caution in self.cautions)
         return words if self.hands_on and words else None

@@ -3,7 +3,7 @@
 from collections.abc import Iterable, Mapping
 
 from generator.bank import Bank, Entry
-from generator.bank.records import Critical, Source, SourceTag
+from generator.bank.models import Critical, Source, SourceTag
 from generator.questions.question import ShownCritical, ShownSource
 
 # readers put the words for the tag in front of these
@@ -12,12 +12,12 @@ FROM_MEMORY = "never decides a mark in an exam paper"
 
 
 def shown_sources(bank: Bank, tags: Iterable[SourceTag]) -> tuple[ShownSource, ...]:
-    """Give each tag with its document, clause and standing in words."""
+    """Return each tag with its document, clause and standing in words."""
     return tuple(shown_source(bank.sources, tag) for tag in tags)
 
 
 def shown_source(sources: Mapping[str, Entry[Source]], tag: SourceTag) -> ShownSource:
-    """Give one tag in words; a document known from memory is never shown as published."""
+    """Return one tag in words; a document known from memory is never shown as published."""
     if tag.key == "common_practice":
         return ShownSource("common_practice", "", COMMON_PRACTICE)
     if tag.key == "from_memory" or tag.key not in sources:
@@ -32,7 +32,7 @@ def shown_source(sources: Mapping[str, Entry[Source]], tag: SourceTag) -> ShownS
 
 
 def shown_critical(bank: Bank, critical: Critical | None) -> ShownCritical | None:
-    """Give the hazard behind a critical question as a reader sees it."""
+    """Return the hazard behind a critical question as a reader sees it."""
     if critical is None:
         return None
     entry = bank.hazards.get(critical.hazard)
@@ -42,6 +42,6 @@ def shown_critical(bank: Bank, critical: Critical | None) -> ShownCritical | Non
 
 
 def place_title(bank: Bank, place: str) -> str:
-    """Give the title of a place whose rule is asked, or nothing."""
+    """Return the title of a place whose rule is asked, or nothing."""
     entry = bank.places.get(place)
     return entry.record.title if entry else place

@@ -79,7 +79,7 @@ def _records(bank: Bank, names: Sequence[str]) -> dict[str, Any]:
 
 
 def _asked(askable: Askable) -> Asked | None:
-    if askable.pool not in ("study", "both"):
+    if askable.use not in ("study", "both"):
         return None
     return askable.name, askable.module, _variants(askable)
 

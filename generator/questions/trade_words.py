@@ -30,12 +30,12 @@ _SMALL = frozenset(_SMALL_WORDS.split())
 
 @lru_cache(maxsize=8192)
 def trade_words(text: str) -> frozenset[str]:
-    """Give the words of a text that carry trade, cut to their stems; '98 %' is one word."""
+    """Return the words of a text that carry trade, cut to their stems; '98 %' is one word."""
     return frozenset(word for word, _ in _words(text))
 
 
 def as_written(text: str, words: Collection[str]) -> tuple[str, ...]:
-    """Give those of a text's words that are among some stems, once each, as the text has them."""
+    """Return those of a text's words that are among some stems, once each, as the text has them."""
     found: dict[str, str] = {}
     for word, written in _words(text):
         if word in words:
@@ -44,7 +44,7 @@ def as_written(text: str, words: Collection[str]) -> tuple[str, ...]:
 
 
 def _words(text: str) -> Iterator[tuple[str, str]]:
-    """Give each word as its stem and as written; a hyphened one also in its parts."""
+    """Return each word as its stem and as written; a hyphened one also in its parts."""
     words = _WORD.findall(text.lower().replace("\u00a0", " "))
     for place, word in enumerate(words):
         after = words[place + 1 : place + 2]

@@ -4,7 +4,7 @@ from collections.abc import Iterable, Mapping
 
 
 def twin_groups(twins: Mapping[str, Iterable[str]]) -> Mapping[str, str]:
-    """Give for every name that has a twin the first name of all that belong together.
+    """Return for every name that has a twin the first name of all that belong together.
 
     twins  for an item the items or records, such as procedures/mix_filler, that ask the same
     """

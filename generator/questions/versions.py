@@ -8,7 +8,7 @@ from generator.questions.pool import Askable
 
 
 def item_versions(bank: Bank, known: Sequence[Askable]) -> Mapping[str, str]:
-    """Give the version of everything the bank can ask, by its name.
+    """Return the version of everything the bank can ask, by its name.
 
     A question that a record gave has the version of that record.
     """

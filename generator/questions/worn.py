@@ -7,7 +7,7 @@ from generator.questions.wording import lower_start
 
 
 def worn_words(bank: Bank, wears: Sequence[str]) -> str:
-    """Give a sentence on what is guarded from the start, with a space before it, or nothing."""
+    """Return a sentence on what is guarded from the start, with a space before it, or nothing."""
     titles = [lower_start(bank.hazards[w].record.title) for w in wears if w in bank.hazards]
     if not titles:
         return ""

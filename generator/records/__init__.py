@@ -13,9 +13,7 @@ certificates over certificate_content, training_paper, training_practice and pai
 person_export, erase over traces, inspector_pack over defused_table (what goes out, who goes out).
 """
 
-from generator.records.database import Records, RecordsRefused, open_records
-from generator.records.people import Person
-from generator.records.roster import read_roster
-from generator.records.roster_rules import ROSTER_RULES
+from generator.records.people import ROSTER_RULES, Person, read_roster
+from generator.records.store import Records, RecordsRefused, open_records
 
-__all__ = ["ROSTER_RULES", "Person", "Records", "RecordsRefused", "open_records", "read_roster"]
+__all__ = ["Person", "ROSTER_RULES", "Records", "RecordsRefused", "open_records", "read_roster"]

@@ -29,7 +29,7 @@ MARKED_SPEED = "Never run above the speed marked on the disc or pad, whatever th
     caution=MARKED_SPEED,
 )
 def rim_speed(diameter: Millimetre, speed: TurnsPerMinute) -> MetrePerSecond:
-    """Give the speed of the rim of a spinning disc.
+    """Return the speed of the rim of a spinning disc.
 
     Valid: diameter and speed above zero.
     Deviates: a random orbital pad does not grind at rim speed; see orbit_speed.
@@ -49,7 +49,7 @@ def rim_speed(diameter: Millimetre, speed: TurnsPerMinute) -> MetrePerSecond:
     caution=MARKED_SPEED,
 )
 def highest_speed(diameter: Millimetre, rim_limit: MetrePerSecond) -> TurnsPerMinute:
-    """Give the highest speed of a disc whose rim may not pass a limit; round it down.
+    """Return the highest speed of a disc whose rim may not pass a limit; round it down.
 
     Valid: diameter and limit above zero.
     Deviates: printed tables round further down to whole hundreds.
@@ -66,7 +66,7 @@ def highest_speed(diameter: Millimetre, rim_limit: MetrePerSecond) -> TurnsPerMi
     status="from_memory",
 )
 def orbit_speed(orbit: Millimetre, speed: OrbitsPerMinute) -> MetrePerSecond:
-    """Give the speed of the grains on an orbital pad.
+    """Return the speed of the grains on an orbital pad.
 
     Valid: orbit diameter and speed above zero; a free pad's slow turning is left out.
     Deviates: from memory; no published worked example was found.
@@ -83,7 +83,7 @@ def orbit_speed(orbit: Millimetre, speed: OrbitsPerMinute) -> MetrePerSecond:
     status="definition",
 )
 def disc_area(diameter: Millimetre) -> SquareCentimetre:
-    """Give the face area of a round disc.
+    """Return the face area of a round disc.
 
     Valid: diameter above zero.
     Deviates: dust holes are left out.
@@ -100,7 +100,7 @@ def disc_area(diameter: Millimetre) -> SquareCentimetre:
     status="definition",
 )
 def disc_area_ratio(diameter: Millimetre, other_diameter: Millimetre) -> Bare:
-    """Give how many times the area of another disc a disc has.
+    """Return how many times the area of another disc a disc has.
 
     Valid: both diameters above zero.
     Deviates: none.

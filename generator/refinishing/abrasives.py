@@ -27,7 +27,7 @@ class GradeStep(NamedTuple):
     status="restated",
 )
 def grade_size(p_grade: Bare) -> Micrometre:
-    """Give the mean particle size of a P grade.
+    """Return the mean particle size of a P grade.
 
     Valid: P12 to P2500, grades of the table only.
     Deviates: grades to P220 are sieved and finer ones are settled out of water, so the two
@@ -44,7 +44,7 @@ def grade_size(p_grade: Bare) -> Micrometre:
     status="restated",
 )
 def cami_size(cami_grade: Bare) -> Micrometre:
-    """Give the mean particle size of a CAMI grade.
+    """Return the mean particle size of a CAMI grade.
 
     Valid: CAMI 24 to 1000, grades of the table only.
     Deviates: a second table prints 268, 192 and 715 µm for CAMI 60, 80 and 24.
@@ -60,7 +60,7 @@ def cami_size(cami_grade: Bare) -> Micrometre:
     status="restated",
 )
 def nearest_p_grade(cami_grade: Bare) -> Bare:
-    """Give the P grade with the mean size nearest to a CAMI grade; the coarser one on a tie.
+    """Return the P grade with the mean size nearest to a CAMI grade; the coarser one on a tie.
 
     Valid: CAMI 24 to 1000, grades of the table only.
     Deviates: a list in circulation pairs CAMI 240 with P240 by number; by size it is P280.
@@ -79,7 +79,7 @@ def nearest_p_grade(cami_grade: Bare) -> Bare:
     status="restated",
 )
 def grade_step(from_grade: Bare, to_grade: Bare) -> GradeStep:
-    """Give the size ratio of a step to a finer grade and how many grades it skips.
+    """Return the size ratio of a step to a finer grade and how many grades it skips.
 
     Valid: P12 to P2500, grades of the table only; the second finer than the first.
     Deviates: how big a step may be is a rule of thumb on which sources differ; no limit is

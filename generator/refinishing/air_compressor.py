@@ -42,7 +42,7 @@ class CompressorDemand(NamedTuple):
 def pump_up_flow(
     tank: UsGallon, pressure_rise: Psi, time: Second, air_pressure: Psi = STANDARD_AIR
 ) -> CubicFootPerMinute:
-    """Give the free air a compressor delivers from how fast its receiver pumps up.
+    """Return the free air a compressor delivers from how fast its receiver pumps up.
 
     Valid: all drains and outlets shut; receiver and pipes counted; sizes above zero.
     Deviates: the air warms while it is pressed, so a quick test reads a little high.
@@ -62,7 +62,7 @@ def pump_up_flow(
     status="restated",
 )
 def tool_air(flow: CubicFootPerMinute, duty: Percent, count: Bare) -> CubicFootPerMinute:
-    """Give the air that tools of one kind use on average.
+    """Return the air that tools of one kind use on average.
 
     Valid: flow above zero; share of the time above 0 % and at most 100 %; whole tools.
     Deviates: a long burst draws the full flow, which the receiver must carry.
@@ -91,7 +91,7 @@ def compressor_demand(
     other_air: CubicFootPerMinute = Fraction(0),
     margin: Percent = Fraction(0),
 ) -> CompressorDemand:
-    """Give the average air of up to three kinds of tool, and the flow a compressor must give.
+    """Return the average air of up to three kinds of tool, and the flow a compressor must give.
 
     Valid: first flow above zero, the others and the margin from zero up; each as tool_air gives.
     Deviates: at one pressure; a flow at another pressure is not the same air.

@@ -34,7 +34,7 @@ def fan_at_speed(
     pressure: InchOfWater,
     power: Horsepower,
 ) -> FanState:
-    """Give the flow, pressure and power of a fan at another speed.
+    """Return the flow, pressure and power of a fan at another speed.
 
     Valid: all above zero; the same fan on the same ducts and filters; new speed within the
         maker's limit.

@@ -30,7 +30,7 @@ class FilterState(NamedTuple):
     caution=FILTER_CARE,
 )
 def filter_by_reading(clean: InchOfWater, now: InchOfWater, change_at: InchOfWater) -> FilterState:
-    """Give a filter's rise and what is left when the limit is a reading of the gauge.
+    """Return a filter's rise and what is left when the limit is a reading of the gauge.
 
     Valid: readings from zero up; now not below clean; the limit above the clean reading.
     Deviates: none; at nothing left or less the filter is changed now.
@@ -51,7 +51,7 @@ def filter_by_reading(clean: InchOfWater, now: InchOfWater, change_at: InchOfWat
     caution=FILTER_CARE,
 )
 def filter_by_rise(clean: InchOfWater, now: InchOfWater, change_rise: InchOfWater) -> FilterState:
-    """Give a filter's rise and what is left when the limit is a rise above clean.
+    """Return a filter's rise and what is left when the limit is a rise above clean.
 
     Valid: readings from zero up; now not below clean; the allowed rise above zero.
     Deviates: none; at nothing left or less the filter is changed now.

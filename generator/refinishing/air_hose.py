@@ -38,7 +38,7 @@ def gun_inlet_pressure(
     third_drop: Psi = Fraction(0),
     fourth_drop: Psi = Fraction(0),
 ) -> GunInlet:
-    """Give what is left of the wall pressure at the gun after up to four drops on the way.
+    """Return what is left of the wall pressure at the gun after up to four drops on the way.
 
     Valid: start above zero; drops from zero up, measured with the trigger pulled; together less
         than the start.
@@ -62,7 +62,7 @@ def gun_inlet_pressure(
     caution=HOSE_CARE,
 )
 def hose_drop_for_length(drop: Psi, length: Foot, new_length: Foot) -> Psi:
-    """Give the pressure drop of the same hose at another length.
+    """Return the pressure drop of the same hose at another length.
 
     Valid: same bore, same air flow; lengths above zero; couplers counted apart.
     Deviates: from memory; a rule of scale, not a table.
@@ -84,7 +84,7 @@ def hose_drop_for_length(drop: Psi, length: Foot, new_length: Foot) -> Psi:
 def hose_drop_ratio(
     bore: Inch, new_bore: Inch, flow: CubicFootPerMinute, new_flow: CubicFootPerMinute
 ) -> Bare:
-    """Give how many times the pressure drop another bore or air flow makes in a hose.
+    """Return how many times the pressure drop another bore or air flow makes in a hose.
 
     Valid: same length; inside bores and flows above zero.
     Deviates: from memory; air gets thinner along the hose, which is left out.

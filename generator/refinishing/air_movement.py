@@ -26,7 +26,7 @@ AIR_IS_NO_MASK = (
     caution=AIR_IS_NO_MASK,
 )
 def air_flow_needed(width: Foot, height: Foot, velocity: FootPerMinute) -> CubicFootPerMinute:
-    """Give the air flow that an opening needs for a wanted average velocity; round it up.
+    """Return the air flow that an opening needs for a wanted average velocity; round it up.
 
     Valid: width, height and velocity above zero; the open face or the cross-section, empty.
     Deviates: clean filters; a fan is chosen for dirty ones.
@@ -45,7 +45,7 @@ def air_flow_needed(width: Foot, height: Foot, velocity: FootPerMinute) -> Cubic
     caution=AIR_IS_NO_MASK,
 )
 def face_velocity(flow: CubicFootPerMinute, area: SquareFoot) -> FootPerMinute:
-    """Give the average velocity of air through an opening.
+    """Return the average velocity of air through an opening.
 
     Valid: flow and area above zero.
     Deviates: an average; single spots differ, so a booth is measured at many.
@@ -63,7 +63,7 @@ def face_velocity(flow: CubicFootPerMinute, area: SquareFoot) -> FootPerMinute:
     caution=AIR_IS_NO_MASK,
 )
 def air_changes(flow: CubicFootPerMinute, volume: CubicFoot) -> AirChangesPerHour:
-    """Give how often in an hour the air of a room is moved once.
+    """Return how often in an hour the air of a room is moved once.
 
     Valid: flow and volume above zero.
     Deviates: one air change does not clear a room; fresh air mixes with the old.

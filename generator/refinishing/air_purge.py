@@ -44,7 +44,7 @@ NEVER_MASK_OFF = (
 def removal_time(
     changes: AirChangesPerHour, removal: Percent, mixing_factor: Bare = Fraction(1)
 ) -> Minute:
-    """Give how long air changes take to remove a share of what hangs in the air; round it up.
+    """Return how long air changes take to remove a share of what hangs in the air; round it up.
 
     Valid: air changes above zero; removal above 0 % and below 100 %; nothing new is given off;
         mixing factor from 1, perfect, to 10, poor: it multiplies the time.
@@ -78,7 +78,7 @@ def dilution_time(
     end_level: PartPerMillion,
     mixing_efficiency: Bare = Fraction(1),
 ) -> Minute:
-    """Give how long fresh air takes to bring a vapour down to a level; round it up.
+    """Return how long fresh air takes to bring a vapour down to a level; round it up.
 
     Valid: start level above the end level, both above zero; nothing new is given off; mixing
         efficiency above 0 and at most 1: it divides the time.
@@ -103,7 +103,7 @@ def dilution_time(
     caution=NEVER_MASK_OFF,
 )
 def flow_from_half_life(volume: CubicMetre, half_life: Hour) -> CubicMetrePerHour:
-    """Give the fresh air of a room from how long a harmless tracer takes to halve.
+    """Return the fresh air of a room from how long a harmless tracer takes to halve.
 
     Valid: volume and half-life above zero; the tracer evenly mixed.
     Deviates: it counts only the air that mixes; dead corners are left out.

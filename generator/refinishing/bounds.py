@@ -36,7 +36,7 @@ def require_whole_count(**counts: Fraction) -> None:
 
 
 def three_parts(parts: tuple[Fraction, ...]) -> tuple[Fraction, Fraction, Fraction]:
-    """Give base, hardener and thinner parts; the thinner is 0 when only two are given.
+    """Return base, hardener and thinner parts; the thinner is 0 when only two are given.
 
     Raises OutsideValidity unless two or three parts are given and all are above zero.
     """
@@ -49,7 +49,7 @@ def three_parts(parts: tuple[Fraction, ...]) -> tuple[Fraction, Fraction, Fracti
 
 
 def two_parts(parts: tuple[Fraction, ...]) -> tuple[Fraction, Fraction]:
-    """Give base and hardener parts; raise OutsideValidity when a thinner part is given too."""
+    """Return base and hardener parts; raise OutsideValidity when a thinner part is given too."""
     base, hardener, _ = three_parts(parts)
     if len(parts) == 3:
         raise OutsideValidity("Give base and hardener only; the thinner comes as a percentage.")

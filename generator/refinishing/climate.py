@@ -26,7 +26,7 @@ LOWEST_PRESSURE, HIGHEST_PRESSURE = 500, 1100
     status="restated",
 )
 def dew_point(air_temperature: Celsius, humidity: Percent) -> Celsius:
-    """Give the dew point of air.
+    """Return the dew point of air.
 
     Valid: -45 to 60 °C; humidity above 0 % and at most 100 %.
     Deviates: other published constants differ by less than 0.05 K in a shop; printed charts
@@ -52,7 +52,7 @@ def dew_point(air_temperature: Celsius, humidity: Percent) -> Celsius:
 def humidity_from_wet_bulb(
     dry_bulb: Celsius, wet_bulb: Celsius, pressure: Hectopascal = STANDARD_PRESSURE
 ) -> Percent:
-    """Give the relative humidity from a dry and a wet thermometer with air drawn past both.
+    """Return the relative humidity from a dry and a wet thermometer with air drawn past both.
 
     Valid: wet bulb from 0 °C up to the dry bulb; dry bulb at most 60 °C; 500 to 1100 hPa.
     Deviates: the older coefficient 0.00066 × (1 + 0.00115 × wet bulb) differs by less than

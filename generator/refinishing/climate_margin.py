@@ -29,7 +29,7 @@ class DewMargin(NamedTuple):
     caution=NOT_PERMISSION,
 )
 def dew_margin(air_temperature: Celsius, humidity: Percent, panel_temperature: Celsius) -> Kelvin:
-    """Give how far the panel is above the dew point; below zero means it gets wet.
+    """Return how far the panel is above the dew point; below zero means it gets wet.
 
     Valid: -45 to 60 °C for air and panel; humidity above 0 % and at most 100 %.
     Deviates: use the measured panel, not the air; a panel from a cold yard lags behind.
@@ -50,7 +50,7 @@ def dew_margin(air_temperature: Celsius, humidity: Percent, panel_temperature: C
 def dew_margin_met(
     air_temperature: Celsius, humidity: Percent, panel_temperature: Celsius, required: Kelvin
 ) -> DewMargin:
-    """Give the margin over the dew point and how many kelvins are missing to the one required.
+    """Return the margin over the dew point and how many kelvins are missing to the one required.
 
     Valid: as dew_margin; required margin from zero up; a margin equal to it is enough.
     Deviates: the unrounded margin decides.

@@ -30,7 +30,7 @@ def colour_difference_1976(
     red_green_2: Bare,
     yellow_blue_2: Bare,
 ) -> Bare:
-    """Give the plain distance of two colours, known as the CIE 1976 difference.
+    """Return the plain distance of two colours, known as the CIE 1976 difference.
 
     Valid: lightness 0 to 100; red-green and yellow-blue from -200 to 200.
     Deviates: the eye sees less of it in strong colours than in greys.
@@ -61,7 +61,7 @@ def colour_difference_2000(
     red_green_2: Bare,
     yellow_blue_2: Bare,
 ) -> Bare:
-    """Give the colour difference weighted as the eye sees it, known as CIEDE2000.
+    """Return the colour difference weighted as the eye sees it, known as CIEDE2000.
 
     Valid: as colour_difference_1976; hues straight across from one another are refused, because
         the formula jumps there.

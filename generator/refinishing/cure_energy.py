@@ -32,7 +32,7 @@ def cure_time_by_energy(
     new_temperature: Celsius,
     activation_energy: KilojoulePerMole,
 ) -> Minute:
-    """Give about how long a reaction takes at another temperature; round it up.
+    """Return about how long a reaction takes at another temperature; round it up.
 
     Valid: 0 to 150 °C; reaction only, at the metal's temperature; energy above zero.
     Deviates: from memory; a real coating slows down late in the cure and has its own schedule.
@@ -55,7 +55,7 @@ def cure_time_by_energy(
     status="from_memory",
 )
 def energy_for_doubling(low_temperature: Celsius, high_temperature: Celsius) -> KilojoulePerMole:
-    """Give the energy with which a reaction doubles its rate between two temperatures.
+    """Return the energy with which a reaction doubles its rate between two temperatures.
 
     Valid: 0 to 150 °C; the second temperature above the first.
     Deviates: from memory.

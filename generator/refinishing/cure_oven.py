@@ -40,7 +40,7 @@ def oven_time(
     time_constant: Minute,
     hold: Minute,
 ) -> OvenTime:
-    """Give how long a panel takes to reach a temperature, and that plus the hold; round it up.
+    """Return how long a panel takes to reach a temperature, and that plus the hold; round it up.
 
     Valid: start below the wanted metal temperature, and that strictly below the oven air;
         time constant and hold above zero; one thin panel in steady air.

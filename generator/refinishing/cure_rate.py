@@ -39,7 +39,7 @@ def cure_time_at(
     new_temperature: Celsius,
     factor: Bare = TWICE,
 ) -> Minute:
-    """Give about how long a two-pack product cures at another temperature; round it up.
+    """Return about how long a two-pack product cures at another temperature; round it up.
 
     Valid: 0 to 50 °C and steps of at most 15 K; reaction only, not flash-off, air drying or
         moisture cure; not below the product's lowest temperature; factor for each 10 K above 1.
@@ -66,7 +66,7 @@ def pot_life_at(
     new_temperature: Celsius,
     factor: Bare = TWICE,
 ) -> Minute:
-    """Give about how long a mix stays usable at another temperature; round it down.
+    """Return about how long a mix stays usable at another temperature; round it down.
 
     Valid: 0 to 50 °C and steps of at most 15 K; two-pack mixes of the size the sheet means.
     Deviates: a rule of thumb; a large pot heats itself and gels sooner.

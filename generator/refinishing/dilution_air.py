@@ -28,7 +28,7 @@ QUARTERS = 4  # a quarter of the limit needs four times the air
 def dilution_air(
     vapour_per_gallon: CubicFootPerUsGallon, lower_limit: Percent
 ) -> CubicFootPerUsGallon:
-    """Give the air the rule asks for with each US gallon evaporated; round it up.
+    """Return the air the rule asks for with each US gallon evaporated; round it up.
 
     Valid: vapour of a gallon above zero; the limit in percent by volume, above 0 %.
     Deviates: the rule's own arithmetic; an exact dilution needs 1 to 2 % more air, and the
@@ -56,7 +56,7 @@ def dilution_air_flow(
     evaporated: UsGallon,
     time: Minute,
 ) -> CubicFootPerMinute:
-    """Give the air flow the rule asks for while solvent evaporates; round it up.
+    """Return the air flow the rule asks for while solvent evaporates; round it up.
 
     Valid: as dilution_air; gallons and minutes above zero; an even rate of evaporation.
     Deviates: as dilution_air; a booth's face velocity is a rule of its own.

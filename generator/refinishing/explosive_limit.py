@@ -50,7 +50,7 @@ class SpillVapour(NamedTuple):
     caution=FIRE_FIGURE,
 )
 def share_of_lower_limit(concentration: PartPerMillion, lower_limit: Percent) -> Percent:
-    """Give a concentration as a share of the lower explosive limit.
+    """Return a concentration as a share of the lower explosive limit.
 
     Valid: concentration from zero up; the limit in percent by volume from the safety data sheet.
     Deviates: sources print different limits for one solvent; the limit falls when it is hot.
@@ -71,7 +71,7 @@ def share_of_lower_limit(concentration: PartPerMillion, lower_limit: Percent) ->
     caution=FIRE_FIGURE,
 )
 def ppm_at_share(lower_limit: Percent, share: Percent) -> PartPerMillion:
-    """Give the concentration at a share of the lower explosive limit; round it down.
+    """Return the concentration at a share of the lower explosive limit; round it down.
 
     Valid: the limit in percent by volume from the safety data sheet; share above 0 % up to 100 %.
     Deviates: as share_of_lower_limit.
@@ -100,7 +100,7 @@ def spill_vapour(
     lower_limit: Percent,
     temperature: Celsius = ROOM,
 ) -> SpillVapour:
-    """Give the vapour of a spill that has dried up, as a share of the room and of the limit.
+    """Return the vapour of a spill that has dried up, as a share of the room and of the limit.
 
     Valid: all evaporated and evenly mixed; all above zero; -45 to 60 °C; the vapour fits the room.
     Deviates: real vapour is heavier than air and pools low, so near the floor it is far more.

@@ -37,7 +37,7 @@ def time_weighted_average(
     concentration_4: PartPerMillion = NOTHING,
     time_4: Hour = NOTHING,
 ) -> PartPerMillion:
-    """Give the average of a vapour over the 8-hour day, from one to four spells.
+    """Return the average of a vapour over the 8-hour day, from one to four spells.
 
     Valid: all from zero up; at most 24 h; time without exposure counts as zero.
     Deviates: always divided by 8 h, however long the shift was.
@@ -66,7 +66,7 @@ def dust_average(
     concentration_4: MilligramPerCubicMetre = NOTHING,
     time_4: Hour = NOTHING,
 ) -> MilligramPerCubicMetre:
-    """Give the average of a dust over the 8-hour day, from one to four spells.
+    """Return the average of a dust over the 8-hour day, from one to four spells.
 
     Valid: all from zero up; at most 24 h; time without exposure counts as zero.
     Deviates: always divided by 8 h, however long the shift was.
@@ -96,7 +96,7 @@ def mixture_sum(
     concentration_4: PartPerMillion = NOTHING,
     limit_4: PartPerMillion = WHOLE,
 ) -> Bare:
-    """Give the sum of each vapour over its own limit; a sum above 1 is over the limit.
+    """Return the sum of each vapour over its own limit; a sum above 1 is over the limit.
 
     Valid: concentrations from zero up, limits above zero, averages over the same time.
     Deviates: for vapours that harm in the same way; a sensitiser is judged on its own.

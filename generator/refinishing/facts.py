@@ -64,7 +64,7 @@ def relation(
 
 
 def facts_of(function: Callable[..., Any]) -> RelationFacts:
-    """Give the facts of a marked function; raise TypeError for an unmarked one."""
+    """Return the facts of a marked function; raise TypeError for an unmarked one."""
     facts = getattr(function, _ATTRIBUTE, None)
     if not isinstance(facts, RelationFacts):
         raise TypeError("this function is not marked as a relation")

@@ -23,7 +23,7 @@ UM_PER_MIL = Fraction("25.4")
 def wet_film(
     dry_film: Micrometre, volume_solids: Percent, thinner: Percent = Fraction(0)
 ) -> Micrometre:
-    """Give the wet film that leaves a wanted dry film.
+    """Return the wet film that leaves a wanted dry film.
 
     Valid: dry film above zero; volume solids of the mixed base and hardener, above 0 % and at
         most 100 %; thinner in percent by volume of that mix.
@@ -45,7 +45,7 @@ def wet_film(
 def dry_film(
     wet_film: Micrometre, volume_solids: Percent, thinner: Percent = Fraction(0)
 ) -> Micrometre:
-    """Give the dry film that a wet film leaves.
+    """Return the dry film that a wet film leaves.
 
     Valid: wet film above zero; volume solids of the mixed base and hardener, above 0 % and at
         most 100 %; thinner in percent by volume of that mix.

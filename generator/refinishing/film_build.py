@@ -40,7 +40,7 @@ class SandOffFilm(NamedTuple):
     rounding={"coats": "up"},
 )
 def coats_needed(target: Micrometre, wet_per_coat: Micrometre, volume_solids: Percent) -> CoatPlan:
-    """Give the whole number of coats for a dry film when each coat has a thickest wet film.
+    """Return the whole number of coats for a dry film when each coat has a thickest wet film.
 
     Valid: films above zero; volume solids of the mix as sprayed, above 0 % and at most 100 %.
     Deviates: none; an exact quotient does not gain a coat.
@@ -66,7 +66,7 @@ def film_stack(
     fourth: Micrometre = Fraction(0),
     sanded_off: Micrometre = Fraction(0),
 ) -> Micrometre:
-    """Give the whole dry film of up to four layers, less what was sanded off.
+    """Return the whole dry film of up to four layers, less what was sanded off.
 
     Valid: layers from zero up; no more sanded off than was there.
     Deviates: none.
@@ -91,7 +91,7 @@ def film_stack(
 def film_for_sand_off(
     wanted: Micrometre, sand_off: Micrometre, volume_solids: Percent
 ) -> SandOffFilm:
-    """Give the dry and wet film to apply so that the wanted film is left after sanding.
+    """Return the dry and wet film to apply so that the wanted film is left after sanding.
 
     Valid: wanted film above zero; sand-off from zero up; solids above 0 % and at most 100 %.
     Deviates: the wet film is the sum over all coats.

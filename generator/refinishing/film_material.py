@@ -51,7 +51,7 @@ def paint_needed(
     volume_solids: Percent,
     transfer_efficiency: Percent,
 ) -> Litre:
-    """Give the litres of ready-mixed paint for a job.
+    """Return the litres of ready-mixed paint for a job.
 
     Valid: area and dry film of each coat above zero; whole coats; solids of the mix as sprayed
         and efficiency above 0 % and at most 100 %; round the amount to mix up.
@@ -72,7 +72,7 @@ def paint_needed(
     status="restated",
 )
 def film_from_volume(volume: Litre, area: SquareMetre, volume_solids: Percent) -> FilmPair:
-    """Give the mean wet and dry film that a volume leaves on an area.
+    """Return the mean wet and dry film that a volume leaves on an area.
 
     Valid: volume and area above zero; volume solids above 0 % and at most 100 %.
     Deviates: volume is what lands, so take off what misses first.
@@ -95,7 +95,7 @@ def film_from_volume(volume: Litre, area: SquareMetre, volume_solids: Percent) -
 def transfer_swap(
     old_amount: Litre, old_efficiency: Percent, new_efficiency: Percent
 ) -> TransferSwap:
-    """Give the paint for the same job with a gun of another transfer efficiency.
+    """Return the paint for the same job with a gun of another transfer efficiency.
 
     Valid: amount above zero; both efficiencies above 0 % and at most 100 %.
     Deviates: saved falls below zero when the new gun is the worse one.
@@ -115,7 +115,7 @@ def transfer_swap(
     status="restated",
 )
 def mass_per_area(wet_film: Micrometre, density: GramPerMillilitre) -> GramPerSquareMetre:
-    """Give the grams of wet paint on each square metre.
+    """Return the grams of wet paint on each square metre.
 
     Valid: wet film and density above zero.
     Deviates: none; 1 µm over 1 m² is 1 mL.

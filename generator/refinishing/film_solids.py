@@ -21,7 +21,7 @@ from generator.refinishing.relation import relation
     status="restated",
 )
 def volume_solids_from_films(dry_film: Micrometre, wet_film: Micrometre) -> Percent:
-    """Give the volume solids of the paint as sprayed from its wet and dry film.
+    """Return the volume solids of the paint as sprayed from its wet and dry film.
 
     Valid: both films above zero; the dry film not thicker than the wet film.
     Deviates: none.
@@ -40,7 +40,7 @@ def volume_solids_from_films(dry_film: Micrometre, wet_film: Micrometre) -> Perc
     status="restated",
 )
 def solids_after_thinning(volume_solids: Percent, thinner: Percent) -> Percent:
-    """Give the volume solids that are left after thinning.
+    """Return the volume solids that are left after thinning.
 
     Valid: volume solids above 0 % and at most 100 %; thinner in percent by volume of the
         unthinned paint.
@@ -65,7 +65,7 @@ def solids_of_mix(
     hardener_solids: Percent,
     thinner_solids: Percent = Fraction(0),
 ) -> Percent:
-    """Give the volume solids of a mix from those of its cans.
+    """Return the volume solids of a mix from those of its cans.
 
     Valid: parts above zero; base solids above 0 %; no can above 100 %.
     Deviates: ideal mixing, volumes are taken to add up.

@@ -31,7 +31,7 @@ M2_UM_PER_LITRE = Fraction(1000)
     status="restated",
 )
 def spreading_rate(volume_solids: Percent, dry_film: Micrometre) -> SquareMetrePerLitre:
-    """Give the area that one litre covers when nothing is lost.
+    """Return the area that one litre covers when nothing is lost.
 
     Valid: volume solids above 0 % and at most 100 %; dry film above zero.
     Deviates: none; a litre of pure solids covers 1000 m² at 1 µm.
@@ -49,7 +49,7 @@ def spreading_rate(volume_solids: Percent, dry_film: Micrometre) -> SquareMetreP
     status="restated",
 )
 def spreading_rate_us(volume_solids: Percent, dry_film: Mil) -> SquareFootPerUsGallon:
-    """Give the area that one US gallon covers when nothing is lost.
+    """Return the area that one US gallon covers when nothing is lost.
 
     Valid: volume solids above 0 % and at most 100 %; dry film above zero.
     Deviates: 1604 is the trade's rounding of 1604.17; one handbook rounds on to 1600.
@@ -70,7 +70,7 @@ def spreading_rate_us(volume_solids: Percent, dry_film: Mil) -> SquareFootPerUsG
 def area_covered_us(
     volume: UsGallon, volume_solids: Percent, transfer_efficiency: Percent, dry_film: Mil
 ) -> SquareFoot:
-    """Give the area that a volume covers when part of the spray misses.
+    """Return the area that a volume covers when part of the spray misses.
 
     Valid: volume and dry film above zero; solids and efficiency above 0 % and at most 100 %.
     Deviates: 1604 is the trade's rounding of 1604.17.
@@ -91,7 +91,7 @@ def area_covered_us(
 def practical_spreading_rate(
     theoretical: SquareMetrePerLitre, loss: Percent
 ) -> SquareMetrePerLitre:
-    """Give the area that one litre covers in practice.
+    """Return the area that one litre covers in practice.
 
     Valid: theoretical rate above zero; loss from 0 % to below 100 %.
     Deviates: the loss is a stated input; it is never a property of the paint.
@@ -110,7 +110,7 @@ def practical_spreading_rate(
     status="restated",
 )
 def wet_film_from_spread(spread: SquareMetrePerLitre) -> Micrometre:
-    """Give the wet film that a spreading rate means.
+    """Return the wet film that a spreading rate means.
 
     Valid: spread above zero.
     Deviates: none.

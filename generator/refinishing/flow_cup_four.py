@@ -21,7 +21,7 @@ LONGEST = 150
     status="restated",
 )
 def four_cup_seconds(viscosity: SquareMillimetrePerSecond) -> Second:
-    """Give the seconds a four-cup would run for a viscosity.
+    """Return the seconds a four-cup would run for a viscosity.
 
     Valid: viscosity above zero; at most 150 s; paint that flows like an oil.
     Deviates: from 76.2 to 77.9 mm²/s both lines hold; the quick line wins there, and the seconds
@@ -44,7 +44,7 @@ def four_cup_seconds(viscosity: SquareMillimetrePerSecond) -> Second:
     status="restated",
 )
 def four_cup_viscosity(time: Second) -> SquareMillimetrePerSecond:
-    """Give the viscosity that the seconds of a four-cup stand for.
+    """Return the viscosity that the seconds of a four-cup stand for.
 
     Valid: above 11 s and at most 150 s; paint that flows like an oil.
     Deviates: just under 23 s the quick line wins and gives up to 77.9 mm²/s; at 23 s the slow

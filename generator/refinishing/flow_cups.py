@@ -46,7 +46,7 @@ ZAHN = {
     status="restated",
 )
 def ford_small_cup_viscosity(cup_number: Bare, time: Second) -> SquareMillimetrePerSecond:
-    """Give the viscosity that the seconds of a Ford cup 1 or 2 stand for.
+    """Return the viscosity that the seconds of a Ford cup 1 or 2 stand for.
 
     Valid: 25 °C; No. 1 from 55 to 100 s, No. 2 from 40 to 100 s; paint that flows like an oil.
     Deviates: cup makers print slightly different conversions, so name the one used.
@@ -64,7 +64,7 @@ def ford_small_cup_viscosity(cup_number: Bare, time: Second) -> SquareMillimetre
     status="from_memory",
 )
 def ford_cup_viscosity(cup_number: Bare, time: Second) -> SquareMillimetrePerSecond:
-    """Give the viscosity that the seconds of a Ford cup 3, 4 or 5 stand for.
+    """Return the viscosity that the seconds of a Ford cup 3, 4 or 5 stand for.
 
     Valid: 25 °C; 20 to 100 s; paint that flows like an oil.
     Deviates: from memory; another printed table gives 441 mm²/s at 120 s in No. 4, this line 445.
@@ -82,7 +82,7 @@ def ford_cup_viscosity(cup_number: Bare, time: Second) -> SquareMillimetrePerSec
     status="restated",
 )
 def zahn_cup_viscosity(cup_number: Bare, time: Second) -> SquareMillimetrePerSecond:
-    """Give the viscosity that the seconds of a Zahn cup 1, 2, 3 or 4 stand for.
+    """Return the viscosity that the seconds of a Zahn cup 1, 2, 3 or 4 stand for.
 
     Valid: 25 °C; 20 to 80 s, No. 1 from 35 s; paint that flows like an oil.
     Deviates: dipped by hand, so a shop aid and not a laboratory cup.

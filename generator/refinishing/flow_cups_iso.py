@@ -28,7 +28,7 @@ DIN_SHORTEST, DIN_LONGEST = 20, 100
     status="from_memory",
 )
 def iso_cup_viscosity(orifice: Millimetre, time: Second) -> SquareMillimetrePerSecond:
-    """Give the viscosity that the seconds of an ISO cup stand for.
+    """Return the viscosity that the seconds of an ISO cup stand for.
 
     Valid: 23 °C; cups of 3, 4 and 6 mm; 30 to 100 s, the working range of the standard; paint
         that flows like an oil.
@@ -49,7 +49,7 @@ def iso_cup_viscosity(orifice: Millimetre, time: Second) -> SquareMillimetrePerS
     status="from_memory",
 )
 def iso_cup_seconds(orifice: Millimetre, viscosity: SquareMillimetrePerSecond) -> Second:
-    """Give the seconds an ISO cup would run for a viscosity.
+    """Return the seconds an ISO cup would run for a viscosity.
 
     Valid: 23 °C; cups of 3, 4 and 6 mm; refused where the run would leave 30 to 100 s.
     Deviates: from memory.
@@ -70,7 +70,7 @@ def iso_cup_seconds(orifice: Millimetre, viscosity: SquareMillimetrePerSecond) -
     status="from_memory",
 )
 def din_cup_viscosity(time: Second) -> SquareMillimetrePerSecond:
-    """Give about the viscosity that the seconds of an old DIN cup of 4 mm stand for.
+    """Return about the viscosity that the seconds of an old DIN cup of 4 mm stand for.
 
     Valid: 20 to 100 s, our own cautious range.
     Deviates: from memory and in no text that was read; the standard was withdrawn in 1996, so
@@ -84,7 +84,7 @@ def din_cup_viscosity(time: Second) -> SquareMillimetrePerSecond:
 
 
 def iso_curve(orifice: Fraction, time: Fraction) -> Fraction:
-    """Give the bare formula of an ISO cup, in mm²/s, without the standard's working range."""
+    """Return the bare formula of an ISO cup, in mm²/s, without the standard's working range."""
     a, b = _curve(orifice)
     return a * time - b / time
 

@@ -29,7 +29,7 @@ BANDS = {
     status="read",
 )
 def gloss_level(gloss_60: GlossUnit, gloss_85: GlossUnit = NOT_MEASURED) -> Bare:
-    """Give the gloss level of the seven-step scheme from the readings at 60 and 85 degrees.
+    """Return the gloss level of the seven-step scheme from the readings at 60 and 85 degrees.
 
     Valid: readings above zero; below 35 at 60° the reading at 85° must be there too; a reading
         on the line between two levels is refused.

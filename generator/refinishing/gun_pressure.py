@@ -19,7 +19,7 @@ HIGHEST_CAP = 10
     "air in the booth. Keep hands and face out of the air stream.",
 )
 def cap_pressure_left(cap_pressure: Psi) -> Psi:
-    """Give how far a cap pressure is below the limit of 10 psi; below zero is above the limit.
+    """Return how far a cap pressure is below the limit of 10 psi; below zero is above the limit.
 
     Valid: 0.1 psi up; measured at the air cap with the air on, not at the handle; judged in psi,
         as the rule is written.

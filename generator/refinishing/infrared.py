@@ -27,7 +27,7 @@ LAMP = (
 def point_lamp_ratio(
     distance: Millimetre, new_distance: Millimetre, emitter_radius: Millimetre
 ) -> Bare:
-    """Give how many times the heat at one distance a small lamp gives at another.
+    """Return how many times the heat at one distance a small lamp gives at another.
 
     Valid: both distances at least ten times the emitter's radius, where the disc rule differs by
         at most 1 %; refused closer, as at any common working distance of a paint lamp.
@@ -53,7 +53,7 @@ def point_lamp_ratio(
 def disc_lamp_ratio(
     distance: Millimetre, new_distance: Millimetre, emitter_radius: Millimetre
 ) -> Bare:
-    """Give how many times the heat at one distance a wide round lamp gives at another.
+    """Return how many times the heat at one distance a wide round lamp gives at another.
 
     Valid: sizes above zero; straight in front of the middle of an even, round emitter.
     Deviates: from memory; tubes and reflectors throw their heat in other ways.

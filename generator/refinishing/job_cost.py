@@ -55,7 +55,7 @@ def job_cost(
     amount_4: Litre = NOTHING,
     price_4: MoneyPerLitre = NOTHING,
 ) -> JobCost:
-    """Give the cost of a job with one to four materials from the can.
+    """Return the cost of a job with one to four materials from the can.
 
     Valid: all from zero up; decimal hours, so a quarter of an hour is 0.25.
     Deviates: tax, waste and margins are left out.
@@ -80,7 +80,7 @@ def job_cost(
 def cost_per_area(
     price: MoneyPerLitre, practical_rate: SquareMetrePerLitre, coats: Coats
 ) -> MoneyPerSquareMetre:
-    """Give what the paint on one square metre costs.
+    """Return what the paint on one square metre costs.
 
     Valid: price and spreading rate above zero; whole coats; the rate after losses, for a coat.
     Deviates: labour and consumables are left out.
@@ -106,7 +106,7 @@ def process_time(
     bake_time: Minute,
     flash_after_last: Bare = NOTHING,
 ) -> Minute:
-    """Give the time a job holds the booth: coats, flashes and bake.
+    """Return the time a job holds the booth: coats, flashes and bake.
 
     Valid: whole coats; times from zero up; flash_after_last is 1 where a flash follows the last
         coat and 0 where none does.

@@ -54,7 +54,7 @@ def ready_to_spray(
     parts: Parts,
     cup: Millilitre,
 ) -> ReadyToSpray:
-    """Give the ready-mixed paint for a job, split into its cans, and the cup fills.
+    """Return the ready-mixed paint for a job, split into its cans, and the cup fills.
 
     Valid: area, dry film of each coat and cup above zero; whole coats; solids of the mix as
         sprayed and efficiency above 0 % and at most 100 %; margin from 0 % up.

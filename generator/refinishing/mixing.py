@@ -100,7 +100,7 @@ def split_total_with_percent(
     caution=ISOCYANATE,
 )
 def amounts_from_base(base: Millilitre, parts: Parts) -> AmountsBesideBase:
-    """Give the hardener, thinner and total for a base that is already measured.
+    """Return the hardener, thinner and total for a base that is already measured.
 
     Valid: two or three parts by volume, all above zero; base above zero.
     Deviates: none.
@@ -123,7 +123,7 @@ def amounts_from_base(base: Millilitre, parts: Parts) -> AmountsBesideBase:
     caution=ISOCYANATE,
 )
 def cup_marks(base: Millilitre, parts: Parts) -> CupMarks:
-    """Give the lines to fill to in a straight-sided cup, one pour after another.
+    """Return the lines to fill to in a straight-sided cup, one pour after another.
 
     Valid: two or three parts by volume; without thinner the last two lines are the same.
     Deviates: none; on a printed stick the marks already include the sum.
@@ -145,7 +145,7 @@ def cup_marks(base: Millilitre, parts: Parts) -> CupMarks:
     caution=ISOCYANATE,
 )
 def largest_batch(capacity: Millilitre, parts: Parts) -> MixAmounts:
-    """Give the largest amounts that a cup can hold at a mixing ratio.
+    """Return the largest amounts that a cup can hold at a mixing ratio.
 
     Valid: capacity is what the cup may hold in use, not to the brim; round every amount down.
     Deviates: none.

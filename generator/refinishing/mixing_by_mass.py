@@ -82,7 +82,7 @@ def hardener_mass(
     base_density: GramPerMillilitre,
     hardener_density: GramPerMillilitre,
 ) -> Gram:
-    """Give the grams of hardener for a weighed base when the ratio is by volume.
+    """Return the grams of hardener for a weighed base when the ratio is by volume.
 
     Valid: mass, densities and parts above zero.
     Deviates: a sheet that gives a ratio by weight needs no density; use its ratio as it stands.
@@ -109,7 +109,7 @@ def mixed_density(
     hardener_density: GramPerMillilitre,
     thinner_density: GramPerMillilitre = Fraction(0),
 ) -> GramPerMillilitre:
-    """Give the density of a mix by volume; a mix of another density is off its ratio.
+    """Return the density of a mix by volume; a mix of another density is off its ratio.
 
     Valid: parts and their densities above zero; a thinner density only for a thinner part.
     Deviates: volumes are taken to add up.
@@ -130,9 +130,9 @@ def mixed_density(
     status="restated",
 )
 def mass_of_volume(volume: Millilitre, density: GramPerMillilitre) -> Gram:
-    """Give the mass of a volume of paint.
+    """Return the mass of a volume of paint.
 
-    Valid: volume and density above zero; specific gravity is taken against water at 1.00 g/mL.
+    Valid: volume and density above zero; specific severity is taken against water at 1.00 g/mL.
     Deviates: none.
     Checked: 16.5 L at 1.45 gives 23.9 kg; the exercise sheet prints the same.
     """
@@ -147,7 +147,7 @@ def mass_of_volume(volume: Millilitre, density: GramPerMillilitre) -> Gram:
     status="restated",
 )
 def density_of(mass: Gram, volume: Millilitre) -> GramPerMillilitre:
-    """Give the density of a weighed volume.
+    """Return the density of a weighed volume.
 
     Valid: mass and volume above zero.
     Deviates: none.

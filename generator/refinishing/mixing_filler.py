@@ -20,7 +20,7 @@ PEROXIDE = (
     caution=PEROXIDE,
 )
 def filler_hardener(filler: Gram, hardener_percent: Percent) -> Gram:
-    """Give the grams of hardener paste for a weighed filler.
+    """Return the grams of hardener paste for a weighed filler.
 
     Valid: filler above zero; the percentage is of the filler, not of the mix.
     Deviates: the band of the data sheet governs; 1 to 3 % is only the common one.
@@ -39,7 +39,7 @@ def filler_hardener(filler: Gram, hardener_percent: Percent) -> Gram:
     caution=PEROXIDE,
 )
 def filler_hardener_percent(filler: Gram, hardener: Gram) -> Percent:
-    """Give what percentage of the filler the hardener paste is.
+    """Return what percentage of the filler the hardener paste is.
 
     Valid: filler above zero, hardener from zero up.
     Deviates: the band of the data sheet governs; 1 to 3 % is only the common one.
@@ -65,7 +65,7 @@ def bead_and_ball_percent(
     filler_density: GramPerMillilitre,
     hardener_density: GramPerMillilitre,
 ) -> Percent:
-    """Give the hardener percentage by mass of a bead of paste beside a ball of filler.
+    """Return the hardener percentage by mass of a bead of paste beside a ball of filler.
 
     Valid: all sizes and densities above zero; the bead is a straight round rope.
     Deviates: the bead's thickness counts twice over, so a rule by eye is only a rough guide.

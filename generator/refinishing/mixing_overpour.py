@@ -51,7 +51,7 @@ def overpour_base(
     planned_hardener: Millilitre,
     planned_thinner: Millilitre,
 ) -> OverpouredBase:
-    """Give the hardener and thinner that bring an over-poured base back on its ratio.
+    """Return the hardener and thinner that bring an over-poured base back on its ratio.
 
     Valid: planned base and hardener above zero; poured base not less than planned.
     Deviates: no published worked example was found; derived from the ratio alone.
@@ -87,7 +87,7 @@ def overpour_hardener(
     poured_hardener: Millilitre,
     planned_thinner: Millilitre,
 ) -> OverpouredHardener:
-    """Give the base and thinner that bring an over-poured hardener back on its ratio.
+    """Return the base and thinner that bring an over-poured hardener back on its ratio.
 
     Valid: planned base and hardener above zero; poured hardener not less than planned.
     Deviates: no published worked example was found; derived from the ratio alone.

@@ -54,7 +54,7 @@ class ReductionShares(NamedTuple):
     status="definition",
 )
 def percent_reduction(base: Millilitre, reduction: Percent) -> Reduction:
-    """Give the thinner for a base when the percentage is of the base.
+    """Return the thinner for a base when the percentage is of the base.
 
     Valid: base above zero; reduction from 0 % up, also above 100 %.
     Deviates: some sheets count the percentage on base and hardener; see percent_reduction_of_mix.
@@ -76,7 +76,7 @@ def percent_reduction(base: Millilitre, reduction: Percent) -> Reduction:
 def percent_reduction_of_mix(
     base: Millilitre, hardener: Millilitre, reduction: Percent
 ) -> ReductionOfMix:
-    """Give the thinner when the percentage is of base and hardener together.
+    """Return the thinner when the percentage is of base and hardener together.
 
     Valid: base above zero; hardener and reduction from zero up.
     Deviates: this is one convention; the question states it and the data sheet governs.
@@ -97,7 +97,7 @@ def percent_reduction_of_mix(
     status="definition",
 )
 def parts_to_percent(parts: Parts) -> MixShares:
-    """Give what percentage of the whole mix each part is.
+    """Return what percentage of the whole mix each part is.
 
     Valid: two or three parts by volume, all above zero.
     Deviates: none.

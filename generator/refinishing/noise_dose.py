@@ -53,7 +53,7 @@ def noise_dose_programme(
     level_4: Decibel = NOTHING,
     time_4: Hour = NOTHING,
 ) -> NoiseDose:
-    """Give the noise dose that decides on the hearing programme; levels from 80 dBA count.
+    """Return the noise dose that decides on the hearing programme; levels from 80 dBA count.
 
     Valid: one to four spells, up to 130 dBA, 24 h together; quieter spells add nothing.
     Deviates: the dose for the 90 dBA limit leaves out all below 90 dBA and is smaller.
@@ -81,7 +81,7 @@ def noise_dose_limit(
     level_4: Decibel = NOTHING,
     time_4: Hour = NOTHING,
 ) -> NoiseDose:
-    """Give the noise dose for the limit of 90 dBA; only levels from 90 dBA count.
+    """Return the noise dose for the limit of 90 dBA; only levels from 90 dBA count.
 
     Valid: one to four spells, up to 130 dBA, 24 h together; quieter spells add nothing.
     Deviates: the dose for the hearing programme counts from 80 dBA and is larger.

@@ -25,7 +25,7 @@ HEARING = (
     caution=HEARING,
 )
 def reference_duration(level: Decibel) -> Hour:
-    """Give the reference duration T of Table G-16a, which the noise dose is worked out with.
+    """Return the reference duration T of Table G-16a, which the noise dose is worked out with.
 
     Valid: 80 to 130 dBA.
     Deviates: it does not allow you to stay that long; the permissible time stands in Table G-16.
@@ -46,7 +46,7 @@ def reference_duration(level: Decibel) -> Hour:
     caution=HEARING,
 )
 def permissible_duration(level: Decibel) -> Hour:
-    """Give the permissible duration of Table G-16 at a noise level.
+    """Return the permissible duration of Table G-16 at a noise level.
 
     Valid: the levels printed in the table, 90 to 115 dBA.
     Deviates: rounded whole or half hours; the reference of Table G-16a is another figure.
@@ -69,7 +69,7 @@ def permissible_duration(level: Decibel) -> Hour:
     caution=HEARING,
 )
 def recommended_duration(level: Decibel) -> Minute:
-    """Give the longest time NIOSH recommends at a noise level; round it down.
+    """Return the longest time NIOSH recommends at a noise level; round it down.
 
     Valid: 80 to 130 dBA.
     Deviates: advice, stricter than the US limit: the time halves with every 3 dB, not 5.

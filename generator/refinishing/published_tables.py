@@ -22,7 +22,7 @@ class PublishedTable:
     rows: tuple[tuple[str, ...], ...]
 
     def pairs(self) -> Mapping[Fraction, Fraction]:
-        """Give the first column beside the second as exact numbers, in printed order."""
+        """Return the first column beside the second as exact numbers, in printed order."""
         return MappingProxyType({Fraction(row[0]): Fraction(row[1]) for row in self.rows})
 
 

@@ -47,7 +47,7 @@ class Relation:
     notes: Mapping[str, str]
 
     def call(self, arguments: Mapping[str, Argument]) -> Mapping[str, Fraction]:
-        """Give every result for numbers in the declared units.
+        """Return every result for numbers in the declared units.
 
         Raises OutsideValidity for numbers the relation refuses, TypeError for a missing or
         unknown name.
@@ -60,7 +60,7 @@ class Relation:
     def working(
         self, arguments: Mapping[str, Argument], results: Collection[str]
     ) -> tuple[str, ...]:
-        """Give the lines of working: equation, numbers put in, result, for each result in turn.
+        """Return the lines of working: equation, numbers put in, result, for each result in turn.
 
         arguments  numbers in the declared units; results are the ones to show, the others on
                    which they rest come along

@@ -41,12 +41,12 @@ class Worked:
     working: tuple[str, ...]
 
     def shown(self) -> tuple[str, ...]:
-        """Give each result with its unit, to about five figures."""
+        """Return each result with its unit, to about five figures."""
         units = self.relation.results
         return tuple(f"{n}: {short_quantity(v, units[n])}" for n, v in self.results.items())
 
     def as_plain(self) -> dict[str, Any]:
-        """Give the JSON form; values are not rounded."""
+        """Return the JSON form; values are not rounded."""
         units = self.relation.results
         return {
             "relation": self.relation.name,

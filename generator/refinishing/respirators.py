@@ -44,7 +44,7 @@ def protection_needed(
     supplied_air_asked: Bare = NOTHING,
     oxygen: Percent = FRESH_AIR,
 ) -> ProtectionNeeded:
-    """Give the least protection factor of a filter mask for a vapour.
+    """Return the least protection factor of a filter mask for a vapour.
 
     Valid: a vapour below the level immediately dangerous to life or health (IDLH), oxygen from
         19.5 % up, and 0 for isocyanates and for supplied air asked by the safety data sheet.
@@ -82,7 +82,7 @@ def maximum_use_concentration(
     supplied_air_asked: Bare = NOTHING,
     oxygen: Percent = FRESH_AIR,
 ) -> PartPerMillion:
-    """Give the highest concentration of a vapour in which a filter mask may be worn.
+    """Return the highest concentration of a vapour in which a filter mask may be worn.
 
     Valid: factors 10, 25, 50 and 1000; oxygen from 19.5 % up; 0 for isocyanates and for supplied
         air asked by the safety data sheet.
@@ -111,7 +111,7 @@ def maximum_use_in_dust(
     immediate_danger: MilligramPerCubicMetre,
     oxygen: Percent = FRESH_AIR,
 ) -> MilligramPerCubicMetre:
-    """Give the highest concentration of a dust in which a filter mask may be worn.
+    """Return the highest concentration of a dust in which a filter mask may be worn.
 
     Valid: factors 10, 25, 50 and 1000; oxygen from 19.5 % up; sanding dust without isocyanates.
     Deviates: dust of paint that has not cured may hold isocyanates; then no sum decides.

@@ -37,7 +37,7 @@ SPRAYING = (
 def measured_transfer_efficiency(
     solids_on_part: Gram, paint_sprayed: Gram, weight_solids: Percent
 ) -> Percent:
-    """Give the share of the sprayed solids that stays on the part.
+    """Return the share of the sprayed solids that stays on the part.
 
     Valid: masses above zero; the part weighed dry; solids by weight, above 0 % and at most
         100 %; not more solids on the part than were sprayed.
@@ -68,7 +68,7 @@ def wet_film_from_gun(
     overlap: Percent,
     transfer_efficiency: Percent,
 ) -> Micrometre:
-    """Give the wet film that one coat of even strokes would leave.
+    """Return the wet film that one coat of even strokes would leave.
 
     Valid: flow, speed and fan above zero; overlap from 0 % and below 100 %; efficiency by
         volume, above 0 % and at most 100 %.
@@ -94,7 +94,7 @@ def gun_speed_for_film(
     overlap: Percent,
     transfer_efficiency: Percent,
 ) -> CentimetrePerSecond:
-    """Give the speed of the gun that would leave a wanted wet film.
+    """Return the speed of the gun that would leave a wanted wet film.
 
     Valid: as wet_film_from_gun; wanted film above zero.
     Deviates: from memory; an ideal without solvent lost in flight.
@@ -105,7 +105,7 @@ def gun_speed_for_film(
 
 
 def _landing(flow: Fraction, fan: Fraction, overlap: Fraction, efficiency: Fraction) -> Fraction:
-    """Give what lands in a second on each centimetre of index, in cm²/s."""
+    """Return what lands in a second on each centimetre of index, in cm²/s."""
     require_above_zero(fluid_flow=flow, fan_width=fan)
     require_not_below_zero(overlap=overlap)
     require_share(transfer_efficiency=efficiency)

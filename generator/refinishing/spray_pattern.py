@@ -44,7 +44,7 @@ class FanAtDistance(NamedTuple):
     rounding={"passes": "up"},
 )
 def spray_passes(panel_height: Centimetre, fan_width: Centimetre, overlap: Percent) -> PassPlan:
-    """Give the strokes of one coat so that every strip of a panel gets the same layers.
+    """Return the strokes of one coat so that every strip of a panel gets the same layers.
 
     Valid: height and fan above zero; an overlap of whole layers, such as 50, 75 or 80 %.
     Deviates: at 50 % the first stroke is aimed at the edge; at 75 % it starts one spacing outside
@@ -74,7 +74,7 @@ def spray_passes(panel_height: Centimetre, fan_width: Centimetre, overlap: Perce
 def fan_at_distance(
     fan_width: Centimetre, distance: Centimetre, new_distance: Centimetre
 ) -> FanAtDistance:
-    """Give the width of the fan at another distance and the film against before.
+    """Return the width of the fan at another distance and the film against before.
 
     Valid: sizes above zero; same gun speed and settings.
     Deviates: from memory; farther off less paint lands, so the film falls more than this.

@@ -36,7 +36,7 @@ class SuppliedAir(NamedTuple):
     caution=AIR_CAUTION,
 )
 def supplied_air_flow(tight_fitting: Bare, loose_fitting: Bare) -> SuppliedAir:
-    """Give the least air that a number of air-fed masks needs together.
+    """Return the least air that a number of air-fed masks needs together.
 
     Valid: whole numbers of masks, at least one; tight-fitting facepieces, loose-fitting hoods.
     Deviates: the two printed units are rounded pairs, so each is summed on its own.
@@ -61,7 +61,7 @@ def supplied_air_flow(tight_fitting: Bare, loose_fitting: Bare) -> SuppliedAir:
     caution=AIR_CAUTION,
 )
 def breathing_air_dew_point(shop_temperature: Celsius) -> Celsius:
-    """Give the highest dew point that breathing air from a compressor may have.
+    """Return the highest dew point that breathing air from a compressor may have.
 
     Valid: -45 to 60 °C; dew point at one atmosphere.
     Deviates: one of several limits of the grade; oil, carbon monoxide and oxygen have their own.

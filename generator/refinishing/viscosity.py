@@ -33,7 +33,7 @@ KELVINS_PER_FAHRENHEIT = Fraction(5, 9)
 def viscosity_when_warmer(
     viscosity: SquareMillimetrePerSecond, fall_per_kelvin: Percent, warming: Kelvin
 ) -> SquareMillimetrePerSecond:
-    """Give the viscosity of paint that is some kelvins warmer; below zero is colder.
+    """Return the viscosity of paint that is some kelvins warmer; below zero is colder.
 
     Valid: a fall above 0 % and at most 10 % for each kelvin; at most 15 K either way.
     Deviates: the fall compounds, each kelvin taking its share of what is left; 10 % is the
@@ -57,7 +57,7 @@ def viscosity_when_warmer(
 def viscosity_when_warmer_us(
     viscosity: SquareMillimetrePerSecond, fall_per_degree: Percent, warming: FahrenheitDifference
 ) -> SquareMillimetrePerSecond:
-    """Give the viscosity of paint that is some Fahrenheit degrees warmer; below zero is colder.
+    """Return the viscosity of paint that is some Fahrenheit degrees warmer; below zero is colder.
 
     Valid: a fall above 0 % and at most 5 % for each °F; at most 27 °F either way.
     Deviates: the fall compounds; 5 % is the published upper case.
@@ -79,7 +79,7 @@ def viscosity_when_warmer_us(
 def dynamic_viscosity(
     viscosity: SquareMillimetrePerSecond, density: GramPerMillilitre
 ) -> MillipascalSecond:
-    """Give the dynamic viscosity from the kinematic one, which cups show, and the density.
+    """Return the dynamic viscosity from the kinematic one, which cups show, and the density.
 
     Valid: both above zero, at one temperature.
     Deviates: none.

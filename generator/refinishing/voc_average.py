@@ -27,7 +27,7 @@ SOLVENT_DENSITY = Fraction("7.36")  # lb per US gallon, the value the rule sets
     status="read",
 )
 def voc_of_two_stages(basecoat: GramPerLitre, clearcoat: GramPerLitre) -> GramPerLitre:
-    """Give the average VOC of a base and clear system; the clear counts twice.
+    """Return the average VOC of a base and clear system; the clear counts twice.
 
     Valid: both from zero up, both less water and exempts.
     Deviates: many rules allow no averaging at all.
@@ -50,7 +50,7 @@ def voc_of_multistage(
     midcoat_1: GramPerLitre = NOTHING,
     midcoat_2: GramPerLitre = NOTHING,
 ) -> GramPerLitre:
-    """Give the average VOC of base, midcoats and clear; the clear counts twice.
+    """Return the average VOC of base, midcoats and clear; the clear counts twice.
 
     Valid: from zero up, all less water and exempts; a midcoat of zero is not there.
     Deviates: the rule's equation is an image that was not read, so its form is from memory.
@@ -70,7 +70,7 @@ def voc_of_multistage(
 def voc_per_solids(
     voc: PoundPerUsGallon, solvent_density: PoundPerUsGallon = SOLVENT_DENSITY
 ) -> PoundPerUsGallon:
-    """Give the VOC for each gallon of solids from the VOC less water and exempts.
+    """Return the VOC for each gallon of solids from the VOC less water and exempts.
 
     Valid: VOC from zero up and below the density of the solvent, set as 7.36 lb/gal.
     Deviates: never put in the figure over the whole coating; it leaves the water in.
@@ -90,7 +90,7 @@ def voc_per_solids(
     status="definition",
 )
 def voc_over_solids(voc: GramPerLitre, volume_solids: Percent) -> GramPerLitre:
-    """Give the VOC for each litre of solids from VOC and volume solids of the same coating.
+    """Return the VOC for each litre of solids from VOC and volume solids of the same coating.
 
     Valid: VOC from zero up; both figures of the whole coating; solids above 0 % up to 100 %.
     Deviates: voc_per_solids works the solids out from a set solvent density instead.

@@ -39,7 +39,7 @@ def voc_weight_percent(
     thinner_voc: Percent = NOTHING,
     thinner_density: GramPerMillilitre = NOTHING,
 ) -> WeightPercent:
-    """Give the VOC of a mix in percent by weight, true to mass and by the simplified average.
+    """Return the VOC of a mix in percent by weight, true to mass and by the simplified average.
 
     Valid: parts by volume; VOC in percent by weight of each; densities above zero.
     Deviates: percent by weight averaged by volume share is not true to mass; name which.

@@ -47,7 +47,7 @@ def job_emission(
     cleanup_voc: GramPerLitre,
     recovered: Percent,
 ) -> Kilogram:
-    """Give the solvent that one job sends into the air, with the cleaning after it.
+    """Return the solvent that one job sends into the air, with the cleaning after it.
 
     Valid: amounts from zero up; VOC as applied, not less water; recovered above 0 % up to 100 %.
     Deviates: all that is not caught counts as gone into the air.
@@ -74,7 +74,7 @@ def potential_emission(
     volume_per_vehicle: UsGallon,
     voc: PoundPerUsGallon,
 ) -> PotentialEmission:
-    """Give the vehicles and the short tons of solvent a shop could reach without a stop.
+    """Return the vehicles and the short tons of solvent a shop could reach without a stop.
 
     Valid: all above zero; a short ton is 2000 lb.
     Deviates: a permit may cap hours or gallons; add products up before rounding.
@@ -95,7 +95,7 @@ def potential_emission(
 def yearly_emission(
     vehicles: Bare, volume_per_vehicle: UsGallon, voc: PoundPerUsGallon
 ) -> UsShortTon:
-    """Give the short tons of solvent that a number of vehicles gives off.
+    """Return the short tons of solvent that a number of vehicles gives off.
 
     Valid: all above zero; a short ton is 2000 lb.
     Deviates: add products up before rounding.

@@ -36,7 +36,7 @@ def voc_of_mix(
     volume_4: Litre = NOTHING,
     voc_4: GramPerLitre = NOTHING,
 ) -> GramPerLitre:
-    """Give the VOC of two to four materials poured together.
+    """Return the VOC of two to four materials poured together.
 
     Valid: two volumes above zero, the others from zero up; no water and no exempt solvent.
     Deviates: volumes are taken to add up; a laboratory test may find more.
@@ -62,7 +62,7 @@ def voc_ready_to_spray(
     hardener_voc: GramPerLitre,
     thinner_voc: GramPerLitre = NOTHING,
 ) -> GramPerLitre:
-    """Give the VOC of a mix from its mixing ratio by volume.
+    """Return the VOC of a mix from its mixing ratio by volume.
 
     Valid: two or three parts above zero; no water and no exempt solvent; VOC from zero up.
     Deviates: as voc_of_mix.
@@ -84,7 +84,7 @@ def voc_ready_to_spray(
 def voc_after_thinner(
     volume: Litre, voc_mass: Gram, thinner: Litre, thinner_voc: GramPerLitre
 ) -> GramPerLitre:
-    """Give the VOC of a mix after thinner went in.
+    """Return the VOC of a mix after thinner went in.
 
     Valid: volume above zero, the rest from zero up; no water and no exempt solvent.
     Deviates: as voc_of_mix.
@@ -108,7 +108,7 @@ def voc_after_thinner(
 def maximum_thinner(
     volume: Litre, voc_mass: Gram, thinner_voc: GramPerLitre, limit: GramPerLitre
 ) -> Litre:
-    """Give the most thinner that keeps a mix within a VOC limit; round it down.
+    """Return the most thinner that keeps a mix within a VOC limit; round it down.
 
     Valid: a mix not over the limit, a thinner above it; no water and no exempt solvent.
     Deviates: who is bound by the limit differs from place to place.

@@ -53,7 +53,7 @@ def regulatory_voc(
     water_volume: Litre,
     exempt_volume: Litre,
 ) -> VocFigures:
-    """Give the VOC of a coating from what evaporates, both as applied and less water and exempts.
+    """Return the VOC of a coating from what evaporates, both as applied and less water and exempts.
 
     Valid: masses and volumes from zero up; water and exempt solvent are part of both.
     Deviates: the rules use the second figure; more water cannot make a coating comply.
@@ -80,7 +80,7 @@ def regulatory_voc(
 def voc_less_water(
     voc_mass: Gram, coating: Litre, water_volume: Litre, exempt_volume: Litre = NOTHING
 ) -> VocFigures:
-    """Give the VOC of a coating as applied and less water and exempts from the solvent it holds.
+    """Return the VOC of a coating as applied and less water and exempts from the solvent it holds.
 
     Valid: coating above zero; water and exempt solvent together less than the coating.
     Deviates: as regulatory_voc.
@@ -110,7 +110,7 @@ def voc_from_weight_percent(
     density: PoundPerUsGallon,
     water_density: PoundPerUsGallon = WATER_DENSITY,
 ) -> VocFiguresUs:
-    """Give the VOC of a waterborne coating from its percentages by weight.
+    """Return the VOC of a waterborne coating from its percentages by weight.
 
     Valid: solids above 0 %, water from 0 % up, together at most 100 %; no exempt solvent;
         water taken as 8.33 lb/gal unless another figure is given.

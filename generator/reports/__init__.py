@@ -8,16 +8,12 @@ profile over tasks with guessing_odds, paperwork, placement;
 pooled_analysis over pooled_answers and pooled_options; pooled_plain.
 """
 
-from generator.reports.class_report import class_report
+from generator.reports.answered_issue import SatIssue, sat_issue
+from generator.reports.answered_papers import SatPaper
+from generator.reports.classes import class_report
+from generator.reports.combined import Pool, PooledAnalysis, analyse_pool, pooled, pooled_as_plain
 from generator.reports.course_names import CourseNames, course_names
-from generator.reports.paperwork import paperwork_of, procedure_names
-from generator.reports.person_report import person_report
-from generator.reports.pooled_analysis import PooledAnalysis, analyse_pool
-from generator.reports.pooled_answers import Pool, pooled
-from generator.reports.pooled_plain import pooled_as_plain
-from generator.reports.profile import profile
-from generator.reports.sat_issue import SatIssue, sat_issue
-from generator.reports.sat_papers import SatPaper
+from generator.reports.person import paperwork_of, person_report, procedure_names, profile
 
 __all__ = [
     "CourseNames",

@@ -24,21 +24,21 @@ class CourseNames:
     practised: frozenset[str] = frozenset()
 
     def module(self, name: str) -> str:
-        """Give the title of a module; its name in words where the outline no longer has it."""
+        """Return the title of a module; its name in words where the outline no longer has it."""
         return self.modules.get(name) or _in_words(name)
 
     def objective(self, name: str) -> str:
-        """Give the text of an objective; its name in words where the outline no longer has it."""
+        """Return the text of an objective; its name in words where the outline no longer has it."""
         return self.objectives.get(name) or _in_words(name)
 
     def place(self, name: str) -> int:
-        """Give the place of a module or an objective in the outline; strangers come last."""
+        """Return the place of a module or an objective in the outline; strangers come last."""
         listed = self.objectives if "/" in name else self.modules
         return list(listed).index(name) if name in listed else len(listed)
 
 
 def course_names(bank: Bank) -> CourseNames:
-    """Give the names that a bank states."""
+    """Return the names that a bank states."""
     return CourseNames(
         modules={module.module: module.title for module in bank.modules},
         objectives=dict(bank.objectives),
@@ -46,7 +46,7 @@ def course_names(bank: Bank) -> CourseNames:
         practised=frozenset(
             objective_of(name)
             for name, entry in bank.items.items()
-            if entry.record.pool in TO_PRACTISE
+            if entry.record.use in TO_PRACTISE
         ),
     )
 

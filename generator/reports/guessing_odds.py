@@ -5,14 +5,14 @@ from fractions import Fraction
 from math import prod
 from typing import Any
 
-from generator.assembly.luck import NEVER, Outcomes, orders, pairs, ticks
+from generator.assembly.forms import NEVER, Outcomes, orders, pairs, ticks
 from generator.quantities import round_to_step
 
 Plain = Mapping[str, Any]
 
 
 def chance_all_right(questions: Iterable[Plain]) -> Fraction:
-    """Give the chance that a guesser gets every question fully right; 0 with a number to type."""
+    """Return the chance that a guesser gets every question fully right; 0 with a number to type."""
     return prod((_chance(_outcomes(question)) for question in questions), start=Fraction(1))
 
 

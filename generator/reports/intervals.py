@@ -9,15 +9,9 @@ from dataclasses import dataclass
 from fractions import Fraction
 from typing import Literal
 
-from generator.assembly.mastery import (
-    ONE_SIDED_95,
-    TWO_SIDED_95,
-    effective_number,
-    wilson_interval,
-)
-from generator.quantities import number_text, round_to_step
-from generator.quantities.wording import NO_BREAK_SPACE
-from generator.reports.sat_papers import Answer
+from generator.assembly.forms import ONE_SIDED_95, TWO_SIDED_95, effective_number, wilson_interval
+from generator.quantities import NO_BREAK_SPACE, number_text, round_to_step
+from generator.reports.answered_papers import Answer
 
 Standing = Literal["shown", "not yet", "more answers needed", "too few questions to say"]
 FEWEST = 10
@@ -40,17 +34,17 @@ class Share:
 
     @property
     def interval(self) -> tuple[float, float]:
-        """Give the interval of the share at 95 %, 0 to 1."""
+        """Return the interval of the share at 95 %, 0 to 1."""
         return wilson_interval(float(self.share), float(self.number), TWO_SIDED_95)
 
     @property
     def lower_bound(self) -> float:
-        """Give the bound that the share lies above, at 95 % on one side."""
+        """Return the bound that the share lies above, at 95 % on one side."""
         return wilson_interval(float(self.share), float(self.number), ONE_SIDED_95)[0]
 
     @property
     def upper_bound(self) -> float:
-        """Give the bound that the share lies below, at 95 % on one side."""
+        """Return the bound that the share lies below, at 95 % on one side."""
         return wilson_interval(float(self.share), float(self.number), ONE_SIDED_95)[1]
 
     def standing(self, percent: int) -> Standing:
@@ -69,7 +63,7 @@ class Share:
 
 
 def share_of_marks(answers: Sequence[Answer]) -> Share | None:
-    """Give the share of the marks of some answers; nothing for no answers.
+    """Return the share of the marks of some answers; None for no answers.
 
     Heavy questions tell less than as many light ones; `effective_number` says how many.
     """
@@ -81,7 +75,7 @@ def share_of_marks(answers: Sequence[Answer]) -> Share | None:
 
 
 def share_of_answers(answers: Iterable[Answer]) -> Share | None:
-    """Give the mean share of some answers, each weighing the same; nothing for no answers."""
+    """Return the mean share of some answers, each weighing the same; None for no answers."""
     shares = [answer.mark.share for answer in answers]
     if not shares:
         return None

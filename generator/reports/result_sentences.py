@@ -2,11 +2,11 @@
 
 from collections.abc import Sequence
 
-from generator.questions.wording import lower_start
-from generator.records.marked import VERDICT_WORDS
+from generator.questions import lower_start
+from generator.records.sittings import VERDICT_WORDS
+from generator.reports.answered_papers import Answer, SatPaper
 from generator.reports.course_names import CourseNames
 from generator.reports.intervals import FEWEST, Standing, marks_text, percent, share_of_marks
-from generator.reports.sat_papers import Answer, SatPaper
 
 # what a shop does between shown and not shown; common practice
 GREY_ZONE = (

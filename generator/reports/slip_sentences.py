@@ -7,7 +7,7 @@ from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from typing import Any
 
-from generator.reports.sat_papers import Answer
+from generator.reports.answered_papers import Answer
 
 ABOUT_OPTION, ABOUT_MISSED, ABOUT_POINT = "option", "missed", "point"
 # in the order in which a report tells them
@@ -70,7 +70,7 @@ class SlipGroup:
 
 
 def slips_of(answer: Answer) -> tuple[Slip, ...]:
-    """Give what went wrong with an answer, each slip once; nothing where it is right."""
+    """Return what went wrong with an answer, each slip once; None where it is right."""
     if answer.left_out or answer.mark.share == 1:
         return ()
     if answer.waits:
@@ -131,7 +131,7 @@ def _written_number(answer: Answer) -> str:
 
 
 def worth_knowing(answers: Iterable[Answer]) -> tuple[tuple[int, str], ...]:
-    """Give what cost nothing but is worth saying: another unit, too many or too few figures.
+    """Return what cost nothing but is worth saying: another unit, too many or too few figures.
 
     That no unit was written is not: the answer sheet and the table print the unit themselves.
     """

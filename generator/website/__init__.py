@@ -11,3 +11,9 @@ answer on a screen, without its key); report_page (a report); theme_templates (h
 filled); self_contained (what a document without neighbours needs). Only plugin (pages) and engine
 (runs it) know MkDocs.
 """
+
+from generator.website.engine import SiteRefused, build_into
+from generator.website.preview import preview
+from generator.website.settings import settings_problems
+
+__all__ = ["SiteRefused", "build_into", "preview", "settings_problems"]

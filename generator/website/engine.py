@@ -13,10 +13,8 @@ from mkdocs.config.defaults import MkDocsConfig
 from mkdocs.exceptions import Abort, BuildError, ConfigurationError
 
 from generator.bank import Bank
-from generator.website.page_sections import NotThisTheme
+from generator.website.offline import ONE_FILE, BrokenScript, NotThisTheme, one_file
 from generator.website.plugin import CoursePlugin
-from generator.website.self_contained import BrokenScript
-from generator.website.single_file import ONE_FILE, one_file
 
 
 class SiteRefused(Exception):

@@ -4,15 +4,14 @@ from collections.abc import Callable, Iterable, Mapping
 from pathlib import Path
 from typing import Any
 
-from generator.bank import Bank, Entry, load_bank
+from generator.bank import Bank, Entry, load_bank, table_rows
 from generator.bank.checks import check_bank
-from generator.bank.table_rows import table_rows
 from generator.diagnostics import Problem, has_errors, sorted_problems
-from generator.questions.study import DrawnQuestions, study_questions
-from generator.website.course import Course, Variants
-from generator.website.course_problems import course_problems
-from generator.website.figure_drawings import drawing_problems
-from generator.website.methods import relations_of_items
+from generator.questions import DrawnQuestions, study_questions
+from generator.website.context import Course, Variants
+from generator.website.figures import drawing_problems
+from generator.website.pages import course_problems
+from generator.website.questions import relations_of_items
 
 
 def read_course(
@@ -46,7 +45,7 @@ def course_of(bank: Bank, lessons: Path, drawn: DrawnQuestions | None = None) ->
 
 
 def line_reader(root: Path) -> Callable[[str, int], str]:
-    """Give a function that shows a line of an author's file, or nothing when there is none."""
+    """Return a function that shows a line of an author's file, or None when there is none."""
 
     def line_of(path: str, line: int) -> str:
         file = root / path

@@ -14,12 +14,10 @@ from mkdocs.structure.toc import AnchorLink, TableOfContents
 
 from generator.bank import Bank
 from generator.diagnostics import Problem, as_text, has_errors
-from generator.website.course import Course
-from generator.website.draft import BuiltPage
+from generator.website.context import BuiltPage, Course
 from generator.website.gather import course_of, line_reader, read_course
-from generator.website.offline import MANIFEST, app_manifest, write_worker
-from generator.website.publishing import is_published
-from generator.website.site import Site, build_site
+from generator.website.offline import MANIFEST, app_manifest, is_published, write_worker
+from generator.website.pages import Site, build_site
 
 NO_SITE = Site((), ())
 HOME = "index.html"
@@ -70,7 +68,7 @@ class CoursePlugin(BasePlugin[CourseOptions]):  # type: ignore[no-untyped-call]
         return Files([*kept, *made])
 
     def on_page_content(self, html: str, *, page: Page, config: MkDocsConfig, files: Files) -> str:
-        """Give the page its finished HTML, its title and its contents list."""
+        """Return the page its finished HTML, its title and its contents list."""
         built = self._pages[page.file.dest_uri]
         page.title = built.title
         page.toc = TableOfContents([AnchorLink(h.text, h.anchor, 1) for h in built.contents])
@@ -89,7 +87,7 @@ class CoursePlugin(BasePlugin[CourseOptions]):  # type: ignore[no-untyped-call]
 
     @property
     def paths(self) -> tuple[str, ...]:
-        """Give the file of every page that was built, in reading order."""
+        """Return the file of every page that was built, in reading order."""
         return tuple(self._pages)
 
     def _built(self, config: MkDocsConfig) -> Site:

@@ -15,14 +15,13 @@ from markupsafe import Markup
 from mkdocs.livereload import LiveReloadServer
 
 from generator.diagnostics import Problem, as_text, has_errors
-from generator.questions.study import DrawnQuestions
-from generator.website.draft import BuiltPage
+from generator.questions import DrawnQuestions
+from generator.website.context import BuiltPage, theme_templates
 from generator.website.engine import course_folders
 from generator.website.gather import line_reader, read_course
-from generator.website.publishing import is_published
+from generator.website.offline import is_published
+from generator.website.pages import build_site
 from generator.website.question_memory import QuestionMemory
-from generator.website.site import build_site
-from generator.website.theme_templates import theme_templates
 
 # seconds between looks at the files, and of quiet before a rebuild begins
 LOOK = 0.2

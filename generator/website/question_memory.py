@@ -2,7 +2,7 @@
 
 from collections.abc import Callable
 
-from generator.website.course import Course, Variants
+from generator.website.context import Course, Variants
 
 
 class QuestionMemory:

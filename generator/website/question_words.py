@@ -6,9 +6,7 @@ from typing import Any, NamedTuple
 
 from markupsafe import Markup, escape
 
-from generator.website.course import Question
-from generator.website.draft import Draft
-from generator.website.prose import phrase, rendered
+from generator.website.context import PageContext, Question, phrase, rendered
 from generator.website.variant_slots import Slots
 
 Words = dict[str, Any]
@@ -23,7 +21,7 @@ class _Writers(NamedTuple):
     plain: Text
 
 
-def question_words(variants: Sequence[Question], draft: Draft, slots: Slots) -> Words:
+def question_words(variants: Sequence[Question], draft: PageContext, slots: Slots) -> Words:
     """Write the texts of a question; where its variants differ goes into the slots.
 
     Variants of another shape are refused by ValueError: they cannot share their words.

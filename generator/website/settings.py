@@ -4,8 +4,7 @@ import re
 from collections.abc import Iterator
 from pathlib import Path
 
-from generator.bank.nodes import ListNode, MappingNode, Node, ScalarNode, key_place, place_of
-from generator.bank.yaml_source import read_yaml
+from generator.bank import ListNode, MappingNode, Node, ScalarNode, key_place, place_of, read_yaml
 from generator.diagnostics import Place, Problem
 
 RULE = "site-settings"
@@ -21,7 +20,7 @@ _FIXED = {
 
 
 def settings_problems(file: Path) -> tuple[Problem, ...]:
-    """Give what is wrong with the settings of the site, each at its line.
+    """Return what is wrong with the settings of the site, each at its line.
 
     Tags and hooks, which would run programs, are refused before the engine reads the file.
     """

@@ -4,14 +4,19 @@ from collections.abc import Iterable
 from functools import partial
 from typing import NamedTuple
 
-from generator.bank.records import Module, Objective
-from generator.website.addresses import questions_address
-from generator.website.course import Course, Question, Variants, objective_id, objective_of
-from generator.website.desk import Desk
-from generator.website.draft import Heading
-from generator.website.packing import PAGE_BYTES, PART_BYTES, packed
-from generator.website.question_html import question_html
+from generator.bank.models import Module, Objective
+from generator.website.context import (
+    Course,
+    Heading,
+    Question,
+    SiteContext,
+    Variants,
+    objective_id,
+    objective_of,
+    questions_address,
+)
 from generator.website.question_memory import QuestionMemory
+from generator.website.questions import PAGE_BYTES, PART_BYTES, packed, question_html
 
 
 class Group(NamedTuple):
@@ -56,14 +61,14 @@ class ModuleQuestions(NamedTuple):
 Written = dict[str, ModuleQuestions]
 
 
-def written_course(desk: Desk, memory: QuestionMemory) -> Written:
+def written_course(desk: SiteContext, memory: QuestionMemory) -> Written:
     """Write the questions of every module that has some."""
     modules = (m for m in desk.course.modules if desk.course.questions.get(m.module))
     return {module.module: written_questions(module, desk, memory) for module in modules}
 
 
 def written_questions(
-    module: Module, desk: Desk, memory: QuestionMemory | None = None
+    module: Module, desk: SiteContext, memory: QuestionMemory | None = None
 ) -> ModuleQuestions:
     """Write every study item of a module, numbered through the module."""
     draft = desk.draft("question_bank")

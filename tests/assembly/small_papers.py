@@ -5,7 +5,7 @@ from pathlib import Path
 from textwrap import dedent
 
 from generator.bank import Bank, Entry
-from generator.bank.records import Blueprint
+from generator.bank.models import Blueprint
 from tests.questions.small_bank import (
     FIRST_JOB,
     FULL,
@@ -16,7 +16,7 @@ from tests.questions.small_bank import (
     items,
 )
 
-EXAM_CHOICE = FIRST_JOB.replace("pool: study", "pool: exam")
+EXAM_CHOICE = FIRST_JOB.replace("use: study", "use: exam")
 ITEMS = {
     "items/film_build/films.yml": items(wet=WET_FILM, wet_again=WET_FILM),
     "items/filler/mix.yml": items(
@@ -39,7 +39,7 @@ def plan(*cells: str, pass_percent: int = 80) -> str:
 def papers(
     folder: Path, blueprint: str, more: Mapping[str, str] | None = None
 ) -> tuple[Bank, Entry[Blueprint]]:
-    """Give the bank of this file with a blueprint named 'check', and that blueprint."""
+    """Return the bank of this file with a blueprint named 'check', and that blueprint."""
     files = {**ITEMS, **RECORDS, **(more or {}), "blueprints/check.yml": dedent(blueprint)}
     bank = bank_of(folder, files)
     return bank, bank.blueprints["check"]

@@ -3,7 +3,7 @@
 from collections.abc import Iterator
 from itertools import combinations, product
 
-from generator.assembly.pool import Candidate, Pool, pool_of
+from generator.assembly.search.candidate_pool import Candidate, Pool, pool_of
 
 # id, category, share right, discrimination, seconds; a worked pool whose optima were found by
 # trying every subset and, apart from that, by integer programming
@@ -25,7 +25,7 @@ ENEMIES = (("2", "6"), ("3", "7"), ("10", "12"))
 
 
 def twelve() -> Pool:
-    """Give the worked pool with a cell for each category."""
+    """Return the worked pool with a cell for each category."""
     candidates = tuple(
         Candidate(
             name=str(number),
@@ -40,7 +40,7 @@ def twelve() -> Pool:
 
 
 def papers_of(pool: Pool, counts: tuple[int, ...]) -> Iterator[tuple[int, ...]]:
-    """Give every paper with the counts of each cell and no two kept apart, by trying all."""
+    """Return every paper with the counts of each cell and no two kept apart, by trying all."""
     cells = [combinations(pool.cells[cell], count) for cell, count in enumerate(counts)]
     for parts in product(*map(tuple, cells)):
         paper = tuple(sorted(place for part in parts for place in part))
@@ -51,7 +51,7 @@ def papers_of(pool: Pool, counts: tuple[int, ...]) -> Iterator[tuple[int, ...]]:
 
 
 def fewest_repeats_of_all(pool: Pool, counts: tuple[int, ...], forms: int) -> int | None:
-    """Give the fewest repeats of any choice of papers, by trying all; nothing where there is none.
+    """Return the fewest repeats of any choice of papers, by trying all; None where there is none.
 
     Papers are added one at a time; only the uses of each question matter for the next one.
     """

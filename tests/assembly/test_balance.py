@@ -4,9 +4,9 @@ from fractions import Fraction
 
 import pytest
 
-from generator.assembly.balance import Balance, balance_of, mean_overlap
-from generator.assembly.pool import Candidate, Demand, pool_of
-from generator.assembly.search import search
+from generator.assembly.search.balance import Balance, balance_of, mean_overlap
+from generator.assembly.search.candidate_pool import Candidate, Demand, pool_of
+from generator.assembly.search.search import search
 
 
 def exposure_variance(uses, forms):

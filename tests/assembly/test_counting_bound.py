@@ -6,9 +6,9 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from generator.assembly.counting_bound import fewest_repeats
-from generator.assembly.largest_flow import largest_flow
-from generator.assembly.pool import Candidate, Demand, pool_of
+from generator.assembly.search.candidate_pool import Candidate, Demand, pool_of
+from generator.assembly.search.counting_bound import fewest_repeats
+from generator.assembly.search.maximum_flow import largest_flow
 
 
 def cells_of(*sizes, variants=1):

@@ -7,7 +7,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from generator.assembly.expected import PRIOR_ANSWERS, Facility, expected_share, prior_share
+from generator.assembly.forms.expected import PRIOR_ANSWERS, Facility, expected_share, prior_share
 from generator.questions.question import MINUTES
 
 LEVELS = ("recall", "apply", "diagnose")

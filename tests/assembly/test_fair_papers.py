@@ -9,9 +9,9 @@ from functools import cache
 import pytest
 
 from generator.assembly import assemble, form_labels
-from generator.assembly.plan import cell_counts
+from generator.assembly.supply.plan import cell_counts
 from generator.bank import Bank
-from generator.bank.records import Blueprint
+from generator.bank.models import Blueprint
 from generator.questions import Askable, askables
 from generator.questions.giveaways import bank_giveaways, kept_apart
 from tests.bank.small_bank import REPOSITORY, everything_found
@@ -93,6 +93,6 @@ def test_what_readers_confirmed_never_shares_a_paper(pair: tuple[str, str]) -> N
     one, other = pair
     group = {record: asked.group for asked in known.values() for record in (asked.record,)}
     is_listed = tuple(sorted(pair)) in kept_apart(bank)
-    apart = {n for asked in known.values() if asked.record == one for n in asked.apart_from}
+    apart = {n for asked in known.values() if asked.record == one for n in asked.not_with}
     is_twin = one in group and other in group and group[one] == group[other]
     assert is_listed or is_twin or other in apart

@@ -9,7 +9,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from generator.assembly import build_forms, form_as_plain
-from generator.assembly.form import Form, FormQuestion, marks_of
+from generator.assembly.forms.form import Form, FormQuestion, marks_of
 from generator.questions import askables
 from tests.assembly.small_papers import papers, plan
 from tests.questions.small_bank import FULL, bank_of

@@ -3,7 +3,7 @@
 from hypothesis import given
 from hypothesis import strategies as st
 
-from generator.assembly.form_identity import LENGTH, SIGNS, form_id
+from generator.assembly.forms.form_identity import LENGTH, SIGNS, form_id
 
 plain = st.fixed_dictionaries(
     {"title": st.text(), "form": st.text(), "seed": st.text(), "gate": st.lists(st.integers())}

@@ -6,7 +6,7 @@ import pytest
 
 from generator.assembly import build_forms, form_as_plain, form_labels
 from generator.bank.numeric_solution import set_count
-from generator.questions.numeric import prepared
+from generator.questions.drawing.numeric import prepared
 from tests.assembly.small_papers import ITEMS, papers, plan
 from tests.questions.small_bank import FIRST_JOB, PASTE, items
 
@@ -88,7 +88,7 @@ def test_an_item_more_moves_no_draw_of_the_others(drawn, tmp_path):
 
 
 def test_an_exam_item_more_moves_no_drawn_value_of_the_others(drawn, tmp_path):
-    added = FIRST_JOB.replace("pool: study", "pool: exam")
+    added = FIRST_JOB.replace("use: study", "use: exam")
     grown = ITEMS["items/filler/mix.yml"] + items(added=added)
     more = papers(tmp_path, plan(*CELLS), {"items/filler/mix.yml": grown})
     shared = 0

@@ -10,8 +10,8 @@ from hypothesis import strategies as st
 from scipy.stats import chi2
 
 from generator.assembly import build_forms, position_alarms
-from generator.assembly.evened_letters import evened
-from generator.assembly.key_positions import (
+from generator.assembly.forms.evened_letters import evened
+from generator.assembly.forms.key_positions import (
     IMPROBABLE,
     PositionAlarm,
     chance_of_counts,
@@ -78,7 +78,7 @@ def test_forms_whose_keys_pile_up_are_laid_anew_until_none_alarms(tmp_path):
 
 
 def piled_up(form):
-    """Give a form with every right option in the first place."""
+    """Return a form with every right option in the first place."""
     return replace(
         form, questions=tuple(replace(e, question=_first(e.question)) for e in form.questions)
     )
@@ -108,4 +108,4 @@ def test_evening_keeps_every_question_with_its_options_and_its_right_one(tmp_pat
 
 
 def _said(entry):
-    return {(option.text, option.right, option.says) for option in entry.question.key.options}
+    return {(option.text, option.right, option.feedback) for option in entry.question.key.options}

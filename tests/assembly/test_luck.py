@@ -10,8 +10,8 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from generator.assembly import build_forms
-from generator.assembly.guessing import guesser_passes, outcomes_of
-from generator.assembly.luck import (
+from generator.assembly.forms.guessing import guesser_passes, outcomes_of
+from generator.assembly.forms.luck import (
     NEVER,
     all_or_nothing,
     chance_to_reach,
@@ -121,7 +121,7 @@ def shares_of(outcomes):
 
 
 def every_guess(plain):
-    """Give every answer that a guesser may give, each as likely as the others."""
+    """Return every answer that a guesser may give, each as likely as the others."""
     key = plain["key"]
     if plain["kind"] == "choice":
         return [Chosen((option["letter"],)) for option in key["options"]]

@@ -6,7 +6,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from generator.assembly.mastery import (
+from generator.assembly.forms.mastery import (
     ONE_SIDED_95,
     effective_number,
     mastery_marks,

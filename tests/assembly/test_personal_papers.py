@@ -5,14 +5,14 @@ from pathlib import Path
 
 import pytest
 
-from generator.assembly import Past, assemble, form_labels
-from generator.assembly.class_questions import ClassQuestions
+from generator.assembly import History, assemble, form_labels
+from generator.assembly.forms.class_questions import ClassQuestions
 from generator.bank import load_bank
+from generator.bank.models import NumericItem
 from generator.bank.numeric_solution import Solution, all_sets, set_count, solve
-from generator.bank.records import NumericItem
 from generator.quantities import number_text
 from generator.questions import askables
-from generator.questions.numeric import prepared
+from generator.questions.drawing.numeric import prepared
 from generator.refinishing.catalogue import CATALOGUE
 from tests.assembly.small_papers import papers, plan
 from tests.questions.small_bank import PASTE, items
@@ -35,7 +35,7 @@ def built(bank):
 
 
 def asked(forms):
-    """Give for each numeric item the place, the values and the key of everyone who got it."""
+    """Return for each numeric item the place, the values and the key of everyone who got it."""
     found = defaultdict(list)
     for place, form in enumerate(forms):
         for entry in form.questions:
@@ -46,7 +46,7 @@ def asked(forms):
 
 
 def sets_of(bank, name):
-    """Give the accepted values of an item with their keys, by walking its grid."""
+    """Return the accepted values of an item with their keys, by walking its grid."""
     item = prepared(bank.items[name])
     solved = (solve(item, values, CATALOGUE) for values in all_sets(item))
     return [
@@ -96,7 +96,7 @@ def test_neighbours_never_have_the_same_key_for_an_item(built):
 def test_every_numeric_exam_item_has_two_keys_so_that_neighbours_can_differ(bank):
     poor = []
     for name, entry in bank.items.items():
-        if isinstance(entry.record, NumericItem) and entry.record.pool != "study":
+        if isinstance(entry.record, NumericItem) and entry.record.use != "study":
             item = prepared(entry)
             keys = set()
             for values in all_sets(item):
@@ -147,7 +147,7 @@ def test_a_resit_avoids_what_the_person_has_met(tmp_path):
     bank, entry = papers(tmp_path, plan("{module: filler, kinds: [choice], count: 4}"))
     first = assemble(bank, entry, "spring", ("A", "B"), ("Ann 1", "Ben 2"))
     met = {form.person: frozenset(q.question.name for q in form.questions) for form in first.forms}
-    again = assemble(bank, entry, "autumn", ("A", "B"), ("Ann 1", "Ben 2"), Past(met=met))
+    again = assemble(bank, entry, "autumn", ("A", "B"), ("Ann 1", "Ben 2"), History(met=met))
     for form in again.forms:
         assert not met[form.person] & {q.question.name for q in form.questions}
     assert again.balance.met_again == 0
@@ -156,7 +156,7 @@ def test_a_resit_avoids_what_the_person_has_met(tmp_path):
 def test_a_resit_that_cannot_avoid_everything_says_how_much_is_met_again(tmp_path):
     bank, entry = papers(tmp_path, plan("{module: film_build, kinds: [numeric], count: 2}"))
     met = frozenset({"film_build/films/wet"})
-    again = assemble(bank, entry, "autumn", ("A",), ("Ann 1",), Past(met={"Ann 1": met}))
+    again = assemble(bank, entry, "autumn", ("A",), ("Ann 1",), History(met={"Ann 1": met}))
     assert again.balance.met_again == 1
     assert "Once a person meets a question again." in again.balance.in_words(80, 30)
 
@@ -166,7 +166,7 @@ def test_what_earlier_issues_used_is_used_less_now(tmp_path):
     worn = {f"filler/mix/choice_{number}": 5 for number in range(3)}
     names = set()
     for seed in range(10):
-        (form,) = assemble(bank, entry, str(seed), ("A",), past=Past(exposure=worn)).forms
+        (form,) = assemble(bank, entry, str(seed), ("A",), past=History(exposure=worn)).forms
         names |= {q.question.name for q in form.questions}
     assert names
     assert not names & set(worn)

@@ -6,9 +6,9 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from generator.assembly.plan import apportioned, cell_counts, percent_of
-from generator.bank.records import Blueprint
-from generator.bank.typing import read_record
+from generator.assembly.supply.plan import apportioned, cell_counts, percent_of
+from generator.bank.models import Blueprint
+from generator.bank.record_reading import read_record
 from generator.bank.yaml_source import read_yaml
 
 # weights of eighteen modules, 125 together: rounding each to 80 % does not give 100

@@ -8,21 +8,21 @@ import pytest
 from generator.assembly import (
     CannotAssemble,
     Facility,
-    Past,
+    History,
     assemble,
     build_forms,
     form_as_plain,
     form_labels,
     shortages,
 )
-from generator.assembly.strands import strands_of
+from generator.assembly.supply.strata import strands_of
 from generator.bank import Bank
 from generator.questions import askables
 from tests.assembly.small_papers import EXAM_CHOICE, ITEMS, papers, plan
 from tests.questions.small_bank import WASH_ORDER, items
 
 CRITICAL = EXAM_CHOICE.replace(
-    "pool: exam", "pool: exam\ncritical: {hazard: peroxide, reason: It blinds.}"
+    "use: exam", "use: exam\ncritical: {hazard: peroxide, reason: It blinds.}"
 )
 GATE = {
     "items/filler/shape.yml": items(
@@ -78,7 +78,7 @@ def test_the_gate_is_of_critical_questions_and_said_in_the_plain_form(tmp_path):
 
 
 def test_nothing_else_is_must_pass_and_safety_alone_is_not(tmp_path):
-    safe = EXAM_CHOICE.replace("pool: exam", "pool: exam\nsafety: true\ncaution: Gloves on.")
+    safe = EXAM_CHOICE.replace("use: exam", "use: exam\nsafety: true\ncaution: Gloves on.")
     more = {"items/filler/shape.yml": items(**{f"safe_{n}": safe for n in range(8)})}
     drawn = planned(tmp_path, "{objective: filler/shape, kinds: [choice], count: 6}", more=more)
     assert [form.gate for form in build_forms(*drawn, "spring", form_labels(3))] == [()] * 3
@@ -98,7 +98,7 @@ def test_a_gate_without_enough_critical_questions_is_named(tmp_path):
 
 
 def test_another_places_rule_is_asked_where_the_plan_says_so_and_nowhere_else(tmp_path):
-    theirs = EXAM_CHOICE.replace("pool: exam", "pool: exam\nplace: maine")
+    theirs = EXAM_CHOICE.replace("use: exam", "use: exam\nplace: maine")
     more = {
         "items/filler/shape.yml": items(
             **{f"ours_{n}": EXAM_CHOICE for n in range(4)},
@@ -142,7 +142,7 @@ def test_sets_kept_apart_by_the_plan_never_meet(tmp_path):
 
 
 def test_an_item_keeps_itself_apart_from_others(tmp_path):
-    twin = EXAM_CHOICE.replace("pool: exam", "pool: exam\napart_from: [filler/mix/choice_0]")
+    twin = EXAM_CHOICE.replace("use: exam", "use: exam\nnot_with: [filler/mix/choice_0]")
     more = {"items/film_build/films.yml": items(twin=twin)}
     cells = ("{objective: filler/mix, kinds: [choice], count: 1}", "{module: film_build, count: 1}")
     for form in build_forms(*planned(tmp_path, *cells, more=more), "spring", form_labels(6)):
@@ -163,7 +163,7 @@ def test_a_cell_that_enemies_leave_too_small_is_named(tmp_path):
     records = {
         a.record for a in askables(drawn[0])
         if a.objective == "filler/shape" and a.kind == "choice" and a.level == "recall"
-        and a.pool != "study"
+        and a.use != "study"
     }  # fmt: skip
     assert len(records) >= 4
     if len(records) == 4:
@@ -195,9 +195,9 @@ def test_a_share_of_new_questions_is_kept_on_every_form(tmp_path):
     drawn = planned(tmp_path, cell, head="new_percent: 50\n")
     worn = {a.name: 3 for a in askables(drawn[0]) if a.name != "filler/mix/choice_5"}
     with pytest.raises(CannotAssemble, match="form A stays 1 new questions short"):
-        assemble(*drawn, "spring", ("A",), past=Past(exposure=worn))
+        assemble(*drawn, "spring", ("A",), past=History(exposure=worn))
     fresh = {name: count for name, count in worn.items() if not name.endswith(("_3", "_4"))}
-    for form in assemble(*drawn, "spring", ("A", "B", "C"), past=Past(exposure=fresh)).forms:
+    for form in assemble(*drawn, "spring", ("A", "B", "C"), past=History(exposure=fresh)).forms:
         assert sum(name not in fresh for name in names(form)) >= 2
 
 
@@ -227,7 +227,7 @@ def test_facilities_from_answers_change_what_a_form_is_expected_to_bring(tmp_pat
     cell = "{objective: filler/shape, kinds: [choice], levels: [recall], count: 3}"
     drawn = planned(tmp_path, cell)
     easy = {a.name: Facility(Fraction(1), 990) for a in askables(drawn[0])}
-    known = assemble(*drawn, "spring", ("A",), past=Past(facilities=easy)).balance
+    known = assemble(*drawn, "spring", ("A",), past=History(facilities=easy)).balance
     prior = assemble(*drawn, "spring", ("A",)).balance
     assert known.expected[0] > Fraction(98, 100) > prior.expected[1]
 
@@ -243,10 +243,10 @@ def test_a_form_says_what_luck_and_mastery_are(tmp_path):
 
 def test_a_cell_is_not_parted_by_kind_where_what_is_kept_apart_leaves_too_few_of_one(tmp_path):
     # the order is kept apart from every choice, so a form with an order can have no choice
-    apart = "\napart_from: [" + ", ".join(f"film_build/films/choice_{n}" for n in range(4)) + "]"
+    apart = "\nnot_with: [" + ", ".join(f"film_build/films/choice_{n}" for n in range(4)) + "]"
     more = {
         "items/film_build/films.yml": items(
-            order=WASH_ORDER.replace("pool: exam", "pool: exam" + apart),
+            order=WASH_ORDER.replace("use: exam", "use: exam" + apart),
             **{f"choice_{n}": EXAM_CHOICE for n in range(4)},
         ),
     }

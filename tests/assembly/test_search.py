@@ -8,12 +8,12 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 from scipy.optimize import Bounds, LinearConstraint, milp
 
-from generator.assembly.balance import balance_of
-from generator.assembly.counting_bound import fewest_repeats
-from generator.assembly.filling import CannotFill
-from generator.assembly.limits import shortfalls
-from generator.assembly.pool import Candidate, Demand, pool_of
-from generator.assembly.search import search
+from generator.assembly.search.balance import balance_of
+from generator.assembly.search.candidate_pool import Candidate, Demand, pool_of
+from generator.assembly.search.counting_bound import fewest_repeats
+from generator.assembly.search.filling import CannotFill
+from generator.assembly.search.limits import shortfalls
+from generator.assembly.search.search import search
 from tests.assembly.small_pools import (
     ENEMIES,
     TWELVE,
@@ -38,7 +38,7 @@ def best_sixes(papers):
 
 
 def by_solver(gain, share_band=None):
-    """Give the best six of the worked pool by integer programming."""
+    """Return the best six of the worked pool by integer programming."""
     rows, low, high = [], [], []
     for category in "abc":
         rows.append([float(item[1] == category) for item in TWELVE])
@@ -93,7 +93,7 @@ def test_the_search_finds_only_papers_that_are_possible_and_many_of_them():
 
 
 def pairs_of_fours():
-    """Give the pairs of papers of four without a common question, one or two of each category."""
+    """Return the pairs of papers of four without a common question, one or two of each category."""
     counts = ((2, 1, 1), (1, 2, 1), (1, 1, 2))
     fours = [paper for one in counts for paper in papers_of(twelve(), one)]
     return [(a, b) for a, b in combinations(fours, 2) if not set(a) & set(b)]
@@ -147,7 +147,7 @@ small = st.builds(
 
 
 def small_pool(sizes, apart, cells):
-    """Give records of so many questions each, spread over the cells in turn."""
+    """Return records of so many questions each, spread over the cells in turn."""
     candidates = tuple(
         Candidate(f"{record}/{number}", str(record), ((record + number) % cells,))
         for record, size in enumerate(sizes)
@@ -174,7 +174,7 @@ def test_no_choice_of_papers_repeats_fewer_than_the_search(shape, counts, forms)
 
 
 def repeats_by_solver(pool, demand):
-    """Give the fewest repeats by integer programming: a variable for each paper and question."""
+    """Return the fewest repeats by integer programming: a variable for each paper and question."""
     forms, size = demand.forms, len(pool.candidates)
     count = size * forms + size
     rows, low, high = [], [], []
@@ -235,7 +235,7 @@ def test_the_search_repeats_as_few_as_the_solver_finds_possible(seed):
 
 
 def big_pool(pairs):
-    """Give 400 questions in 8 uneven cells, like the pool of the benchmark."""
+    """Return 400 questions in 8 uneven cells, like the pool of the benchmark."""
     chance = numpy.random.Generator(numpy.random.PCG64(pairs))
     sizes = (90, 80, 64, 54, 42, 34, 24, 12)
     candidates = tuple(

@@ -25,7 +25,7 @@ def mixed(tmp_path_factory):
 
 
 def chosen(drawn, seed, forms=1):
-    """Give the questions of each form of one run."""
+    """Return the questions of each form of one run."""
     return [
         [entry.question for entry in form.questions]
         for form in build_forms(*drawn, seed, form_labels(forms))
@@ -33,7 +33,7 @@ def chosen(drawn, seed, forms=1):
 
 
 def many(drawn, count=20):
-    """Give the questions of one form for each of many seeds."""
+    """Return the questions of one form for each of many seeds."""
     return [chosen(drawn, f"seed {number}")[0] for number in range(count)]
 
 
@@ -55,10 +55,10 @@ def test_no_two_questions_of_one_record_share_a_paper(mixed):
 
 
 def test_study_items_are_never_chosen(mixed):
-    kept = {a.name for a in askables(mixed[0]) if a.pool == "study"}
+    kept = {a.name for a in askables(mixed[0]) if a.use == "study"}
     assert {"filler/mix/kept", "cleaning/wash/first"} <= kept
     for questions in many(mixed):
-        assert all(question.pool != "study" for question in questions)
+        assert all(question.use != "study" for question in questions)
         assert not kept & {question.name for question in questions}
 
 

@@ -7,7 +7,7 @@ from time import process_time
 from hypothesis import given
 from hypothesis import strategies as st
 
-from generator.assembly.standing_together import most_together
+from generator.assembly.supply.standing_together import maximum_independent_set
 
 NAMES = "abcdefgh"
 conflicts = st.sets(st.sampled_from(list(combinations(NAMES, 2))))
@@ -30,13 +30,13 @@ def by_trying(names, pairs):
 
 @given(conflicts)
 def test_a_small_group_is_counted_exactly(pairs):
-    assert most_together(NAMES, parted(pairs)) == by_trying(NAMES, pairs)
+    assert maximum_independent_set(NAMES, parted(pairs)) == by_trying(NAMES, pairs)
 
 
 @given(conflicts, st.integers(0, len(NAMES)))
 def test_what_is_wanted_is_found_wherever_it_can_be(pairs, wanted):
     exact = by_trying(NAMES, pairs)
-    assert (most_together(NAMES, parted(pairs), wanted) >= wanted) == (exact >= wanted)
+    assert (maximum_independent_set(NAMES, parted(pairs), wanted) >= wanted) == (exact >= wanted)
 
 
 def test_a_large_tangle_is_bounded_quickly_and_never_below_what_stands_together():
@@ -47,5 +47,5 @@ def test_a_large_tangle_is_bounded_quickly_and_never_below_what_stands_together(
         pair for pair in combinations(names, 2) if not set(pair) <= held and chance.random() < 0.25
     }
     start = process_time()
-    assert most_together(names, parted(pairs)) >= len(held)
+    assert maximum_independent_set(names, parted(pairs)) >= len(held)
     assert process_time() - start < 5

@@ -5,7 +5,7 @@ from itertools import product
 from hypothesis import given
 from hypothesis import strategies as st
 
-from generator.assembly.supply import unfilled
+from generator.assembly.supply.matching import unmatched
 
 places = st.lists(st.sets(st.sampled_from("abcd")).map(sorted), max_size=5)
 
@@ -22,15 +22,15 @@ def most_filled(wants):
 
 @given(places)
 def test_as_many_places_are_filled_as_can_be(wants):
-    assert len(wants) - len(unfilled(wants)) == most_filled(wants)
+    assert len(wants) - len(unmatched(wants)) == most_filled(wants)
 
 
 def test_a_place_that_could_wait_gives_way_to_one_that_cannot():
-    assert unfilled([["a", "b"], ["a"]]) == ()
-    assert unfilled([["a", "b"], ["b", "c"], ["a"], ["a", "b", "d"]]) == ()
+    assert unmatched([["a", "b"], ["a"]]) == ()
+    assert unmatched([["a", "b"], ["b", "c"], ["a"], ["a", "b", "d"]]) == ()
 
 
 def test_the_place_left_over_is_named():
-    assert unfilled([["a"], ["a"], ["b"]]) == (1,)
-    assert unfilled([["a"], []]) == (1,)
-    assert unfilled([]) == ()
+    assert unmatched([["a"], ["a"], ["b"]]) == (1,)
+    assert unmatched([["a"], []]) == (1,)
+    assert unmatched([]) == ()

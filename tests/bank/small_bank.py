@@ -4,15 +4,15 @@ import shutil
 from pathlib import Path
 
 from generator.bank import Bank, Entry
-from generator.bank.records import NumericItem
-from generator.bank.typing import read_record
+from generator.bank.models import NumericItem
+from generator.bank.record_reading import read_record
 from generator.bank.yaml_source import read_yaml
 from generator.command_line.project import Project
 from generator.command_line.whole_project import whole_project
 from generator.diagnostics import Place, Problem
 
 SMALL_PROJECT = Path(__file__).parent / "small_project"
-NUMERIC_HEAD = "kind: numeric\nlevel: apply\npool: study\nsource: common_practice\n"
+NUMERIC_HEAD = "kind: numeric\nlevel: apply\nuse: study\nsource: common_practice\n"
 REPOSITORY = Path(__file__).parents[2]
 
 
@@ -47,12 +47,12 @@ def everything_found(root: Path) -> tuple[Bank | None, tuple[Problem, ...]]:
 
 
 def said(problem: Problem) -> str:
-    """Give a problem's place, gravity, message and rule as one line."""
+    """Return a problem's place, severity, message and rule as one line."""
     return f"{problem.place}: {problem.severity}: {problem.message} [{problem.rule}]"
 
 
 def numeric_item(text: str) -> Entry[NumericItem]:
-    """Give a numeric item from its YAML, which must be sound in form."""
+    """Return a numeric item from its YAML, which must be sound in form."""
     node, problems = read_yaml(NUMERIC_HEAD + text, "item.yml")
     assert node is not None
     record, more = read_record(NumericItem, node)

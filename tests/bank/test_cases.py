@@ -27,7 +27,7 @@ class Case:
 
 
 def read_cases(path: Path) -> Iterator[Case]:
-    """Give the cases of a file; raises ValueError where a part is missing."""
+    """Return the cases of a file; raises ValueError where a part is missing."""
     parts: list[list[str]] = [[]]
     starts = [1]
     for number, line in enumerate(path.read_text("utf-8").splitlines(), start=1):
@@ -45,7 +45,7 @@ def read_cases(path: Path) -> Iterator[Case]:
 
 
 def overlaid(lines: list[str]) -> Iterator[tuple[str, str]]:
-    """Give path and text of each file that a case puts over the small project."""
+    """Return path and text of each file that a case puts over the small project."""
     path, text = "", list[str]()
     for line in lines:
         if line.startswith("--- "):

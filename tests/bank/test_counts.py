@@ -10,7 +10,7 @@ MEMORY = """\
 by_heart:
   kind: written
   level: recall
-  pool: study
+  use: study
   source: [common_practice, "wall_chart, panel 4", "old_notes, page 2"]
   stem: Say why a block is used.
   points:

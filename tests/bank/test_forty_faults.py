@@ -16,24 +16,24 @@ from generator.diagnostics.report import WIDEST
 from tests.bank.small_bank import put, small_project
 
 MARK = re.compile(r"«([a-z-]+)»")
-HEAD = "  level: apply\n  pool: study\n  source: common_practice\n"
+HEAD = "  level: apply\n  use: study\n  source: common_practice\n"
 TWO_OPTIONS = """\
   options:
-    - {text: A straightedge, right: true, says: It tips on a rock.}
-    - {text: A magnet, says: It shows thickness.}
+    - {text: A straightedge, right: true, feedback: It tips on a rock.}
+    - {text: A magnet, feedback: It shows thickness.}
 """
 HARMLESS = "  harmless: Nobody touches anything.\n"
 STEPS = """\
   steps:
-    - {step: wash, does: Wash}
-    - {step: dry, does: Dry}
-    - {step: sand, does: Sand}
+    - {step: wash, action: Wash}
+    - {step: dry, action: Dry}
+    - {step: sand, action: Sand}
 """
 WET = """\
   stem: How thick is {wet}?
   given: {wet: {unit: um, values: [50, 60]}}
 """
-SLIPS = "  slips: [{formula: wet * 3, says: You took three times.}]\n"
+SLIPS = "  slips: [{formula: wet * 3, feedback: You took three times.}]\n"
 KEY = "  answer: {formula: wet * 2, unit: um, round_to: 1}\n"
 # the 501st character is one too many
 LONG = "wet + " * 83 + "we«formula-size»t + wet"
@@ -65,7 +65,7 @@ place_and_time: Over filler
 causes: [{family: material, text: Too much hardener}]
 prevention: Weigh the hardener.
 remedy: Sand off and seal.
-look_alikes: [{fault: «unknown-fault»hard_filler, tell: It is hard.}]
+look_alikes: [{fault: «unknown-fault»hard_filler, difference: It is hard.}]
 """,
     "tables/hardener_by_heat.yml": """\
 title: Hardener by shop heat
@@ -82,9 +82,9 @@ objective: «unknown-objective»filler/mixing
 source: common_practice
 harmless: Nobody touches anything.
 steps:
-  - {step: wear, does: Put goggles on}
-  - {step: open, does: Open the tins}
-  - {step: weigh, does: Weigh on the board}
+  - {step: wear, action: Put goggles on}
+  - {step: open, action: Open the tins}
+  - {step: weigh, action: Weigh on the board}
 pairs:
   - «danger-without-hazard»first: wear
     then: open
@@ -104,14 +104,14 @@ pairs:
 """,
     "items/filler/shape.yml": (
         "two_keys:\n  kind: choice\n" + HEAD + "  stem: What shows a rock?\n  options:\n"
-        "    «key-count»- {text: A straightedge, right: true, says: It tips on a rock.}\n"
-        "    - {text: A block, right: true, says: It tips too.}\n"
+        "    «key-count»- {text: A straightedge, right: true, feedback: It tips on a rock.}\n"
+        "    - {text: A block, right: true, feedback: It tips too.}\n"
         "leaning:\n  kind: choice\n" + HEAD + "  stem: What shows a rock?\n" + TWO_OPTIONS
-        + "    - {text: «combined-option»All of the above, says: Only one does.}\n"
+        + "    - {text: «combined-option»All of the above, feedback: Only one does.}\n"
         "echo:\n  kind: choice\n" + HEAD + "  stem: What shows a rock?\n" + TWO_OPTIONS
-        + "    - {text: A wet rag, says: «feedback-repeats-option»A wet rag.}\n"
+        + "    - {text: A wet rag, feedback: «feedback-repeats-option»A wet rag.}\n"
         "twice:\n  kind: order\n" + HEAD + "  stem: Put these in order.\n" + HARMLESS + STEPS
-        + "    - {step: «repeated-step»wash, does: Wash again}\n"
+        + "    - {step: «repeated-step»wash, action: Wash again}\n"
         "  pairs: [{first: dry, then: sand, class: ruins, reason: Wet paper clogs.}]\n"
         "turned:\n  kind: order\n" + HEAD + "  stem: Put these in order.\n" + HARMLESS + STEPS
         + "  pairs: [«order-against-listing»{first: dry, then: wash, class: ruins, reason: So.}]\n"
@@ -119,7 +119,7 @@ pairs:
         + "  stem: What shows a rock?\n  options: «wrong-shape»A straightedge\n"
         "valueless:\n  kind: written\n" + HEAD + "  stem: Say why.\n  model: So.\n"
         "  points: [{text: It spans, marks: «wrong-value»two}]\n"
-        "remembered:\n  kind: written\n  level: recall\n  pool: exam\n"
+        "remembered:\n  kind: written\n  level: recall\n  use: exam\n"
         "  source: «memory-keys-exam»old_notes, page 2\n  stem: Say why.\n  model: So.\n"
         "  points: [{text: It spans, marks: 1}]\n"
     ),
@@ -142,7 +142,7 @@ pairs:
         + "  answer: {formula: wet, unit: um, round_to: 1,"
         " tolerance: «tolerance-too-small»0.1 um}\n"
         "passing:\n  kind: numeric\n" + HEAD + WET + KEY
-        + "  slips: [{formula: «slip-in-band»wet + wet, says: You added.}]\n"
+        + "  slips: [{formula: «slip-in-band»wet + wet, feedback: You added.}]\n"
         "empty:\n  kind: numeric\n" + HEAD + WET + SLIPS + KEY
         + "  require:\n    «nothing-to-draw»- wet > 60 um\n"
         "hidden:\n  kind: numeric\n" + HEAD + SLIPS + KEY
@@ -161,7 +161,7 @@ See [flash](term:«lesson-name»flash_off_time).
 
 
 def unmarked(path: str, text: str) -> tuple[str, list[tuple[str, int, int, str]]]:
-    """Give a file's text without marks, and path, line, column and rule of each mark."""
+    """Return a file's text without marks, and path, line, column and rule of each mark."""
     shown = path if path.startswith("course/") else f"question_bank/{path}"
     expected = []
     lines = []

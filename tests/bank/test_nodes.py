@@ -18,8 +18,8 @@ from generator.diagnostics import Place
 TEXT = """\
 rock:
   options:
-    - {text: A magnet, says: 'It shows thickness'}
-    - {text: *gone, says: It tips}
+    - {text: A magnet, feedback: 'It shows thickness'}
+    - {text: *gone, feedback: It tips}
   stem: >-
     What shows
     a rock?
@@ -48,13 +48,13 @@ def test_a_path_that_leads_nowhere_ends_at_the_deepest_part() -> None:
 
 
 def test_a_name_is_found_where_the_name_stands() -> None:
-    assert key_place(tree(), "rock", "options", 0, "says") == at(3, 24)
+    assert key_place(tree(), "rock", "options", 0, "feedback") == at(3, 24)
     assert key_place(tree(), "rock", "options", 0, "missing") == at(3, 7)
 
 
 def test_a_column_inside_text_counts_behind_the_quote() -> None:
-    assert text_place(tree(), 1, "rock", "options", 0, "says") == at(3, 31)
-    assert text_place(tree(), 4, "rock", "options", 0, "says") == at(3, 34)
+    assert text_place(tree(), 1, "rock", "options", 0, "feedback") == at(3, 35)
+    assert text_place(tree(), 4, "rock", "options", 0, "feedback") == at(3, 38)
     assert text_place(tree(), 4, "rock", "options", 0, "text") == at(3, 17)
 
 

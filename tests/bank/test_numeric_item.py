@@ -17,7 +17,7 @@ given:
   volume_solids: {unit: percent, values: [40, 60]}
 answer: {formula: "wet_film(dry_film, volume_solids)", unit: um, round_to: 1}
 slips:
-  - {formula: dry_film * volume_solids, says: You multiplied.}
+  - {formula: dry_film * volume_solids, feedback: You multiplied.}
 """
 
 
@@ -59,7 +59,7 @@ given:
   base: {unit: mL, values: [400]}
   parts: {unit: ratio, values: ["4:1:0.5", 3:1]}
 answer: {formula: "base * part(parts, 2) / part(parts, 1)", unit: L, round_to: 0.1}
-slips: [{formula: base * 3, says: x}]
+slips: [{formula: base * 3, feedback: x}]
 """
     item = prepared(text)
     assert item.grids["parts"] == (
@@ -157,6 +157,6 @@ def test_a_bare_slip_may_answer_any_unit_but_a_bare_key_may_not() -> None:
 def test_a_problem_in_a_formula_stands_at_its_column() -> None:
     entry = numeric_item(changed("dry_film * volume_solids", "dry_film * soilds"))
     _, (problem,) = prepare(entry, CATALOGUE)
-    line = "  - {formula: dry_film * soilds, says: You multiplied.}"
+    line = "  - {formula: dry_film * soilds, feedback: You multiplied.}"
     assert problem.place.column == line.index("soilds") + 1
     assert problem.place.line == 12

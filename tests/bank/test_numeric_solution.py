@@ -28,7 +28,7 @@ def ready(text: str) -> PreparedItem:
 
 
 def item(formula: str, *slips: str, answer: str = "unit: um, round_to: 1", more: str = "") -> str:
-    lines = "".join(f'  - {{formula: "{slip}", says: "{slip}"}}\n' for slip in slips)
+    lines = "".join(f'  - {{formula: "{slip}", feedback: "{slip}"}}\n' for slip in slips)
     return (
         'stem: "{dry} {solids}"\n'
         "given:\n"
@@ -143,7 +143,7 @@ given:
   air: {unit: degC, values: [-5, 5]}
   rise: {unit: K, values: [2, 5]}
 answer: {formula: air + rise, unit: degC, round_to: 1}
-slips: [{formula: air + rise + rise, says: x}]
+slips: [{formula: air + rise + rise, feedback: x}]
 """
     drawn = next(iter(corners(ready(text))))
     solution = solve(ready(text), drawn, CATALOGUE)

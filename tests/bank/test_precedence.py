@@ -26,7 +26,7 @@ STATED = [("P", "Q"), ("P", "R"), ("Q", "S"), ("R", "S"), ("S", "T")]
 
 @st.composite
 def orders(draw: st.DrawFn) -> tuple[str, list[tuple[str, str]]]:
-    """Give up to seven steps and pairs that never run in a circle."""
+    """Return up to seven steps and pairs that never run in a circle."""
     steps = draw(st.permutations("abcdefg"[: draw(st.integers(1, 7))]))
     possible = list(combinations(steps, 2))
     pairs = draw(st.lists(st.sampled_from(possible), max_size=12)) if possible else []

@@ -4,10 +4,10 @@ from collections import Counter
 from functools import cache
 
 from generator.assembly import assemble, build_forms
-from generator.assembly.plan import cell_counts
+from generator.assembly.supply.plan import cell_counts
 from generator.bank import Bank, module_of
 from generator.bank.counts import bank_figures
-from generator.bank.records import Blueprint
+from generator.bank.models import Blueprint
 from generator.diagnostics import Problem
 from tests.bank.small_bank import REPOSITORY, everything_found, said
 
@@ -74,7 +74,7 @@ def test_every_objective_of_a_taught_module_is_asked_about() -> None:
 def test_a_taught_module_keeps_questions_for_exams_and_shows_others() -> None:
     for module in taught():
         items = found()[0].items.items()
-        pools = Counter(entry.record.pool for name, entry in items if module_of(name) == module)
+        pools = Counter(entry.record.use for name, entry in items if module_of(name) == module)
         assert pools["exam"] >= 3, module
         assert pools["study"] >= 3, module
 
@@ -92,7 +92,7 @@ def test_no_exam_item_rests_on_memory() -> None:
     resting = [
         name
         for name, entry in bank.items.items()
-        if entry.record.pool != "study" and memory & {tag.key for tag in entry.record.source}
+        if entry.record.use != "study" and memory & {tag.key for tag in entry.record.source}
     ]
     assert resting == []
 

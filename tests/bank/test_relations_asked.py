@@ -17,7 +17,7 @@ from generator.bank.numeric_solution import Solution, all_sets, solve
 from generator.formulas import Formula, evaluate, parse_formula
 from generator.formulas.syntax import CallNode, NameNode, NumberNode
 from generator.quantities import Quantity
-from generator.questions.numeric import prepared
+from generator.questions.drawing.numeric import prepared
 from generator.refinishing.catalogue import CATALOGUE
 from tests.bank.relations_asked import (
     MAIN,
@@ -40,7 +40,7 @@ def numeric():
 
 @pytest.fixture(scope="module")
 def asked(numeric):
-    """Give every relation with the items that ask it."""
+    """Return every relation with the items that ask it."""
     found = defaultdict(set)
     for name, (_, item) in numeric.items():
         for relation in item.answer.relations:
@@ -132,4 +132,4 @@ def test_what_calls_a_relation_from_memory_is_for_study_only(numeric):
         called = [CATALOGUE[name] for name in item.answer.relations if name in CATALOGUE]
         statuses = {relation.facts.status for relation in called}
         if "from_memory" in statuses:
-            assert record.pool == "study", name
+            assert record.use == "study", name

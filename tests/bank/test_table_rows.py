@@ -6,7 +6,7 @@ import pytest
 
 from generator.bank import load_bank
 from generator.bank.bank import Entry
-from generator.bank.records import Table
+from generator.bank.models import Table
 from generator.bank.table_rows import table_rows
 from tests.bank.small_bank import put, small_project
 

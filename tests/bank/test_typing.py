@@ -2,25 +2,25 @@
 
 import pytest
 
-from generator.bank.records import Blueprint, ChoiceItem, NumericItem, Outline, Procedure, Term
-from generator.bank.records.fields import Record
-from generator.bank.typing import as_mapping, read_record
+from generator.bank.models import Blueprint, ChoiceItem, NumericItem, Outline, Procedure, Term
+from generator.bank.models.fields import Record
+from generator.bank.record_reading import as_mapping, read_record
 from generator.bank.yaml_source import read_yaml
 
 CHOICE = """\
 kind: choice
 level: recall
-pool: study
+use: study
 source: common_practice
 stem: What shows a rock?
 options:
-  - {text: A straightedge, right: true, says: It tips.}
-  - {text: A magnet, says: It shows thickness.}
+  - {text: A straightedge, right: true, feedback: It tips.}
+  - {text: A magnet, feedback: It shows thickness.}
 """
 
 
 def found(kind: type[Record], text: str) -> list[str]:
-    """Give 'line:column rule message hint' of every problem of a record."""
+    """Return 'line:column rule message hint' of every problem of a record."""
     node, problems = read_yaml(text, "a.yml")
     assert node is not None
     _, more = read_record(kind, node)
@@ -82,13 +82,13 @@ def test_unknown_names_inside_named_values_lists_and_aliased_fields_get_the_righ
     item = """\
 kind: numeric
 level: apply
-pool: study
+use: study
 source: common_practice
 stem: How thick?
 given:
   wet: {unit: um, values: [1], valeus: [2]}
 answer: {formula: wet, unit: um, round_to: 1, tolerence: 1 um}
-slips: [{formula: wet, says: x, formla: y}]
+slips: [{formula: wet, feedback: x, formla: y}]
 """
     assert [line.rpartition(" / ")[2] for line in found(NumericItem, item)] == [
         "did you mean 'values'?",
@@ -96,7 +96,7 @@ slips: [{formula: wet, says: x, formla: y}]
         "did you mean 'formula'?",
     ]
     pairs = "pairs: [{first: a, then: b, clas: ruins, class: ruins, reason: r}]"
-    steps = "steps: [{step: a, does: x}, {step: b, does: y}, {step: c, does: z}]"
+    steps = "steps: [{step: a, action: x}, {step: b, action: y}, {step: c, action: z}]"
     text = f"title: t\nobjective: o/p\nsource: common_practice\n{steps}\n{pairs}\n"
     assert found(Procedure, text) == [
         "5:29 unknown-key: 'clas' is not a name that belongs here / did you mean 'class'?"
@@ -140,12 +140,12 @@ def test_a_list_of_the_wrong_length_says_the_length() -> None:
     assert found(Outline, "modules: []\n") == ["1:10 list-length: 'modules' needs at least 1 entry"]
     short = CHOICE.rpartition("  - {")[0]
     assert found(ChoiceItem, short) == ["7:3 list-length: 'options' needs at least 2 entries"]
-    long = CHOICE + "  - {text: A rag, says: It wipes.}\n" * 5
+    long = CHOICE + "  - {text: A rag, feedback: It wipes.}\n" * 5
     assert found(ChoiceItem, long) == ["7:3 list-length: 'options' takes at most 6 entries"]
 
 
 def test_a_list_with_a_broken_entry_is_not_called_too_short() -> None:
-    broken = CHOICE.replace("says: It tips.", "sais: It tips.")
+    broken = CHOICE.replace("feedback: It tips.", "sais: It tips.")
     assert [line.partition(" ")[2].partition(":")[0] for line in found(ChoiceItem, broken)] == [
         "missing-key",
         "unknown-key",

@@ -20,7 +20,7 @@ def sound(text: str) -> Node:
 
 
 def faults(text: str) -> list[tuple[int, int, str]]:
-    """Give line, column and rule of every problem of a text."""
+    """Return line, column and rule of every problem of a text."""
     return [(p.place.line, p.place.column, p.rule) for p in problems_of(text)]
 
 

@@ -19,7 +19,7 @@ from generator.bank import load_bank  # noqa: E402
 from generator.bank.checks.numbers import numeric_entries  # noqa: E402
 from generator.bank.numeric_item import PreparedItem, Value  # noqa: E402
 from generator.bank.numeric_solution import Refusal, all_sets, set_count, solve  # noqa: E402
-from generator.questions.numeric import drawn_values, prepared  # noqa: E402
+from generator.questions.drawing.numeric import drawn_values, prepared  # noqa: E402
 from generator.refinishing.catalogue import CATALOGUE  # noqa: E402
 
 DRAWS = 10_000
@@ -45,7 +45,7 @@ class Tally:
 
 @cache
 def templates() -> Mapping[str, PreparedItem]:
-    """Give every numeric template of the bank, ready to draw."""
+    """Return every numeric template of the bank, ready to draw."""
     bank, _ = load_bank(ROOT / "question_bank")
     if bank is None:
         raise SystemExit("the bank cannot be read")
@@ -53,7 +53,7 @@ def templates() -> Mapping[str, PreparedItem]:
 
 
 def sets_of(item: PreparedItem) -> Iterator[Mapping[str, Value]]:
-    """Give all sets of a small grid, or ten thousand seeded draws of a large one."""
+    """Return all sets of a small grid, or ten thousand seeded draws of a large one."""
     if set_count(item) <= DRAWS:
         yield from all_sets(item)
     else:

@@ -11,10 +11,10 @@ from pathlib import Path
 ROOT = Path(__file__).parents[2]
 sys.path.insert(0, str(ROOT))
 
-from generator.assembly.balance import balance_of  # noqa: E402
-from generator.assembly.pool import Candidate, Demand, Pool, pool_of  # noqa: E402
-from generator.assembly.search import search  # noqa: E402
-from generator.questions import Stream  # noqa: E402
+from generator.assembly.search.balance import balance_of  # noqa: E402
+from generator.assembly.search.candidate_pool import Candidate, Demand, Pool, pool_of  # noqa: E402
+from generator.assembly.search.search import search  # noqa: E402
+from generator.questions import SeededRandom  # noqa: E402
 
 TOPICS = (90, 80, 64, 54, 42, 34, 24, 12)
 QUOTAS = (5, 4, 4, 3, 3, 2, 2, 2)
@@ -23,8 +23,8 @@ POOLS = 5
 
 
 def random_pool(name: str, pairs: int) -> Pool:
-    """Give 400 questions in 8 uneven topics, some pairs of them kept apart."""
-    stream = Stream("bench", name)
+    """Return 400 questions in 8 uneven topics, some pairs of them kept apart."""
+    stream = SeededRandom("bench", name)
     candidates = tuple(
         Candidate(
             name=f"{topic}-{number}",

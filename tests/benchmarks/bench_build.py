@@ -52,7 +52,7 @@ class Text(HTMLParser):
 
 
 def plain_page(page: Path, same_bytes: bool) -> str:
-    """Give Markdown made of a page's text, once or until it has as many bytes as the page."""
+    """Return Markdown made of a page's text, once or until it has as many bytes as the page."""
     reader = Text()
     reader.feed(page.read_text("utf-8"))
     text = f"# {page.stem}\n\n" + "\n\n".join(reader.lines) + "\n\n"

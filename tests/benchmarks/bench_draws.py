@@ -20,7 +20,7 @@ ROUNDS = 5
 
 
 def numeric_askables() -> list[Askable]:
-    """Give every hand-written numeric item of the bank."""
+    """Return every hand-written numeric item of the bank."""
     bank, _ = load_bank(ROOT / "question_bank")
     if bank is None:
         raise SystemExit("the bank cannot be read")

@@ -26,10 +26,10 @@ from generator.printing import (  # noqa: E402
     feedback_sheet,
     question_paper,
 )
-from generator.printing.feedback_content import feedback_sheet_content  # noqa: E402
-from generator.printing.key_content import answer_key_content  # noqa: E402
-from generator.printing.paper_content import question_paper_content  # noqa: E402
-from generator.printing.sheet_content import answer_sheet_content  # noqa: E402
+from generator.printing.answer_sheet.content import answer_sheet_content  # noqa: E402
+from generator.printing.content.feedback_content import feedback_sheet_content  # noqa: E402
+from generator.printing.content.key_content import answer_key_content  # noqa: E402
+from generator.printing.content.paper_content import question_paper_content  # noqa: E402
 from generator.printing.typesetter import TEMPLATES  # noqa: E402
 from tests.printing.form_for_tests import issued_form  # noqa: E402
 
@@ -49,7 +49,7 @@ COUNTED = ("question_paper", "answer_sheet", "answer_key")
 
 
 def form_named(name: str) -> dict[str, Any]:
-    """Give a form of 20 questions, every one of which differs from those of other names."""
+    """Return a form of 20 questions, every one of which differs from those of other names."""
     form = issued_form() | {"form": name, "seed": name, "form_id": name.rjust(8, "0")}
     for entry in form["questions"]:
         question = entry["question"]
@@ -96,7 +96,7 @@ def alone(template: str, engine: typst.Compiler) -> float:
 
 
 def peak_megabytes() -> float:
-    """Give the most memory that this process has held so far, in MB."""
+    """Return the most memory that this process has held so far, in MB."""
     return resource.getrusage(resource.RUSAGE_SELF).ru_maxrss / 1024
 
 

@@ -26,14 +26,14 @@ sys.path.insert(0, str(ROOT))
 
 from generator.marking import answer_table  # noqa: E402
 from generator.records import Person, open_records  # noqa: E402
-from generator.records.answers import shares_of_items  # noqa: E402
-from generator.records.dated_facts import DatedFact, add_fact  # noqa: E402
-from generator.records.frozen_forms import FrozenForm  # noqa: E402
-from generator.records.issues import exposure, freeze, papers_written  # noqa: E402
-from generator.records.marked import KeptMark, Marked  # noqa: E402
-from generator.records.observations import observe  # noqa: E402
-from generator.records.people import add_people  # noqa: E402
-from generator.records.sittings import NewSitting, keep_sittings  # noqa: E402
+from generator.records.issues.frozen_forms import FrozenForm  # noqa: E402
+from generator.records.issues.issues import exposure, freeze, papers_written  # noqa: E402
+from generator.records.people.people import add_people  # noqa: E402
+from generator.records.practice.dated_facts import DatedFact, add_fact  # noqa: E402
+from generator.records.practice.observations import observe  # noqa: E402
+from generator.records.sittings.answers import shares_of_items  # noqa: E402
+from generator.records.sittings.sittings import NewSitting, keep_sittings  # noqa: E402
+from generator.records.sittings.stored_marks import KeptMark, Marked  # noqa: E402
 from tests.records.small_records import AT, TODAY, TRAINER, look  # noqa: E402
 
 PEOPLE, RESULTS, CLASS, QUESTIONS = 5_000, 20, 200, 20
@@ -47,7 +47,7 @@ WHOLE_CLASS = ("report", "1")
 
 
 def question(item: int, variant: int) -> dict[str, Any]:
-    """Give a choice question of the usual size."""
+    """Return a choice question of the usual size."""
     options = [
         {"letter": x, "text": f"Way {x} of item {item}", "right": x == "B", "says": SAYS}
         for x in "ABC"
@@ -68,7 +68,7 @@ STOCK = [[question(item, variant) for variant in range(VARIANTS)] for item in ra
 
 
 def form(label: str, person: str, chance: random.Random) -> FrozenForm:
-    """Give a form of 20 questions for a person."""
+    """Return a form of 20 questions for a person."""
     items = chance.sample(range(ITEMS), QUESTIONS)
     entries = [
         {"number": n, "marks": 1, "must_pass": n < 3, "question": STOCK[i][chance.randrange(12)]}
@@ -81,7 +81,7 @@ def form(label: str, person: str, chance: random.Random) -> FrozenForm:
 
 
 def sitting(label: str, chance: random.Random) -> NewSitting:
-    """Give answers with marks and findings, four of five right."""
+    """Return answers with marks and findings, four of five right."""
     letters = ["B" if chance.random() < 0.8 else chance.choice("AC") for _ in range(QUESTIONS)]
     marks = [mark(number, letter) for number, letter in enumerate(letters, start=1)]
     points = sum((mark.share for mark in marks), Fraction(0))
@@ -195,7 +195,7 @@ def run(root: Path, words: Sequence[str], expected: int = 0) -> tuple[float, flo
 
 
 def measured(root: Path) -> Iterator[tuple[str, float, float, float]]:
-    """Give name, seconds, processor seconds and MB of every command, run one after the other."""
+    """Return name, seconds, processor seconds and MB of every command, run one after the other."""
     for words in COMMANDS:
         yield words[0], *run(root, ("records", *words))
     for words in REPORTS:
@@ -230,7 +230,7 @@ def tables_to_mark(root: Path) -> int:
 
 
 def inside(root: Path) -> Iterator[tuple[str, float]]:
-    """Give name and seconds of what issuing, marking and analysing ask of the records."""
+    """Return name and seconds of what issuing, marking and analysing ask of the records."""
     chance = random.Random(2)
     people = [Person(f"Apprentice {n:04}") for n in range(100, 100 + CLASS)]
     with open_records(root / "records") as connection:

@@ -26,11 +26,11 @@ from playwright.sync_api import Browser, Page, sync_playwright
 ROOT = Path(__file__).parents[2]
 sys.path.insert(0, str(ROOT))
 
-from generator.website.course import Course, Variants  # noqa: E402
+from generator.website.context.course import Course, Variants  # noqa: E402
 from generator.website.engine import build_into  # noqa: E402
 from generator.website.gather import read_course  # noqa: E402
-from generator.website.offline import content_prints  # noqa: E402
-from generator.website.site import build_site  # noqa: E402
+from generator.website.offline.kept_offline import content_prints  # noqa: E402
+from generator.website.pages.site import build_site  # noqa: E402
 from tests.browser.conftest import ARGUMENTS, CHROMIUM, THEME  # noqa: E402
 from tests.browser.gzip_server import served  # noqa: E402
 
@@ -75,7 +75,7 @@ class Bar(NamedTuple):
 
 
 def packed(data: bytes) -> float:
-    """Give the gzip size in kB."""
+    """Return the gzip size in kB."""
     return len(gzip.compress(data, mtime=0)) / 1000
 
 
@@ -152,7 +152,7 @@ def weight_bars(site: Path) -> list[Bar]:
 
 
 def swollen(course: Course, name: str) -> Course:
-    """Give the course with the items of every module moved into one, over its objectives."""
+    """Return the course with the items of every module moved into one, over its objectives."""
     module = course.module_named(name)
     assert module is not None
     places = cycle(f"{name}/{entry.objective}" for entry in module.objectives)

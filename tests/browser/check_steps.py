@@ -27,17 +27,17 @@ def begin(page: Page) -> None:
 
 
 def current(page: Page) -> Locator:
-    """Give the question that is on the screen."""
+    """Return the question that is on the screen."""
     return page.locator(".sitting .question")
 
 
 def name_of(question: Locator) -> str:
-    """Give the item's name without its module."""
+    """Return the item's name without its module."""
     return (question.get_attribute("data-item") or "").partition("/")[2]
 
 
 def fill(question: Locator, right: bool) -> None:
-    """Give the right answer, or a wrong one, to a question of the small course."""
+    """Return the right answer, or a wrong one, to a question of the small course."""
     name = name_of(question)
     if name in NUMBERS:
         shown = int(question.get_attribute("data-shown") or 0)

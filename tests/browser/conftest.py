@@ -8,10 +8,10 @@ import pytest
 from jinja2 import Environment, FileSystemLoader
 from playwright.sync_api import Browser, BrowserContext, Page, sync_playwright
 
-from generator.website.course import Course
+from generator.website.context.course import Course
 from generator.website.engine import build_into
-from generator.website.offline import MANIFEST, app_manifest, write_worker
-from generator.website.site import build_site
+from generator.website.offline.kept_offline import MANIFEST, app_manifest, write_worker
+from generator.website.pages.site import build_site
 from tests.browser.gzip_server import served
 from tests.website.small_course import small_course
 
@@ -44,8 +44,8 @@ class Visit:
         self.page.goto(f"{self.address}/{name}")
         return self.page
 
-    def strangers(self) -> list[str]:
-        """Give the requests that went anywhere but to this site."""
+    def report_unread_files(self) -> list[str]:
+        """Return the requests that went anywhere but to this site."""
         return [url for url in self.requests if not url.startswith((self.address, "blob:"))]
 
 
@@ -119,4 +119,4 @@ def phone(chromium: Browser, small_address: str) -> Iterator[Visit]:
     yield visit
     context.close()
     assert visit.complaints == [], "the page complained on its console"
-    assert visit.strangers() == [], "the page asked another host"
+    assert visit.report_unread_files() == [], "the page asked another host"

@@ -17,7 +17,7 @@ COMPRESSED = (".html", ".css", ".js", ".svg", ".webmanifest")
 
 @cache
 def compressed(path: Path, changed: int) -> bytes:
-    """Give a file's gzip bytes; `changed` is its time of change, so that a new build counts."""
+    """Return a file's gzip bytes; `changed` is its time of change, so that a new build counts."""
     return gzip.compress(path.read_bytes(), compresslevel=9, mtime=0)
 
 

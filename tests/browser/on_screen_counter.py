@@ -8,7 +8,7 @@ import pytest
 from playwright.sync_api import Browser, BrowserContext, Page
 
 from generator.marking import Chosen, Matched, Ordered, Typed
-from generator.website.sitting import sitting_page
+from generator.website.exam.exam_page import sitting_page
 from tests.browser.conftest import THEME
 from tests.browser.on_screen_steps import (
     Answer,
@@ -45,7 +45,7 @@ def complaints() -> Iterator[list[str]]:
 
 @pytest.fixture
 def counter(chromium: Browser, tmp_path: Path, complaints: list[str]) -> Iterator[Open]:
-    """Give a way to open the page of a form from a stick; it may ask for nothing but itself."""
+    """Return a way to open the page of a form from a stick; it may ask for nothing but itself."""
     contexts: list[BrowserContext] = []
     requests: list[str] = []
     addresses: list[str] = []

@@ -8,13 +8,13 @@ from typing import Any
 from playwright.sync_api import Locator, Page
 
 from generator.marking import Chosen, Matched, Ordered, Response, Typed
-from generator.marking.answers_file import AnswersFile, read_answers_file
+from generator.marking.tables.answers_file import AnswersFile, read_answers_file
 
 Answer = Response | str
 
 
 def shown(page: Page) -> Locator:
-    """Give the question on the screen."""
+    """Return the question on the screen."""
     return page.locator(".question:visible")
 
 
@@ -59,7 +59,7 @@ def put_in_order(question: Locator, letters: tuple[str, ...]) -> None:
 
 
 def order_of(question: Locator) -> list[str]:
-    """Give the letters of the steps as they stand."""
+    """Return the letters of the steps as they stand."""
     found: list[str] = question.locator(".steps-to-order > li").evaluate_all(
         "steps => steps.map(step => step.dataset.letter)"
     )
@@ -90,6 +90,6 @@ def saved_answers(path: Path) -> AnswersFile:
 
 
 def kept(page: Page) -> dict[str, Any]:
-    """Give what the page keeps in its store at hand; empty where it keeps nothing."""
+    """Return what the page keeps in its store at hand; empty where it keeps nothing."""
     texts: list[str] = page.evaluate("Object.values(localStorage)")
     return json.loads(texts[0]) if texts else {}

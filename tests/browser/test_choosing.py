@@ -21,7 +21,7 @@ ROW = """methods => Guidecoat.keptApart(
 
 
 def met(half: float, day: int, ticks: str = "1", since: int = 1) -> dict[str, Any]:
-    """Give the state of an objective whose items were last answered so."""
+    """Return the state of an objective whose items were last answered so."""
     items = {f"item{place}": [[day, int(tick)]] for place, tick in enumerate(ticks)}
     return {"half": half, "day": day, "today": "", "since": since, "items": items}
 
@@ -39,7 +39,7 @@ def stocked(visit: Visit, **objectives: dict[str, Any]) -> Page:
 
 
 def wanted(page: Page, *names: str, day: int = TODAY, need: int | None = None) -> list[str]:
-    """Give what today's check wants of these objectives."""
+    """Return what today's check wants of these objectives."""
     found: list[str] = page.evaluate(WANTED, [list(names), day, need])
     return found
 
@@ -103,7 +103,7 @@ PICKED = """([wanted, held, day]) => Guidecoat.picked(
 
 
 def picked(page: Page, ranks: dict[str, str], held: dict[str, list[str]]) -> list[str]:
-    """Give the items picked; each is its own method here."""
+    """Return the items picked; each is its own method here."""
     questions = {
         name: [{"id": item, "method": item} for item in items] for name, items in held.items()
     }
@@ -176,5 +176,5 @@ def test_no_two_neighbours_share_a_method_and_nothing_is_dropped_without_need(
 
 @pytest.fixture
 def open_page(phone: Visit) -> Page:
-    """Give a page that can be asked again and again."""
+    """Return a page that can be asked again and again."""
     return phone.open("index.html")

@@ -117,7 +117,7 @@ def test_no_page_complains_or_asks_another_host(narrow: Visit, site_folder: Path
         narrow.open(name)
     assert len(names) >= len(TEMPLATES)
     assert narrow.complaints == []
-    assert narrow.strangers() == []
+    assert narrow.report_unread_files() == []
 
 
 @pytest.mark.parametrize("name", ["index", "film_build", "film_build-questions"])

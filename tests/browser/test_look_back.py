@@ -22,7 +22,7 @@ def miss(phone: Visit, *names: str) -> None:
 
 
 def listed(page: Page) -> list[Locator]:
-    """Give the lines of the list."""
+    """Return the lines of the list."""
     return page.locator(".mistake").all()
 
 

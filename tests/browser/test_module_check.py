@@ -31,7 +31,7 @@ def real(chromium: Browser, site_address: str) -> Iterator[Visit]:
     yield visit
     context.close()
     assert visit.complaints == []
-    assert visit.strangers() == []
+    assert visit.report_unread_files() == []
 
 
 def asked_of(page: Page) -> list[str]:

@@ -7,7 +7,7 @@ from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 from playwright.sync_api import Locator, Page
 
-from generator.marking.typed_number import read_typed
+from generator.marking.answers.typed_number import read_typed
 from tests.browser.conftest import Visit
 from tests.browser.test_answering import QUESTIONS, check, feedback, question
 
@@ -163,7 +163,7 @@ def test_the_page_reads_numbers_as_the_marker_does(reader: Page, text: str) -> N
 
 @pytest.fixture
 def reader(phone: Visit) -> Page:
-    """Give a page whose number reader can be asked."""
+    """Return a page whose number reader can be asked."""
     return phone.open(QUESTIONS)
 
 

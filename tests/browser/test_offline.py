@@ -9,7 +9,7 @@ from pathlib import Path
 import pytest
 from playwright.sync_api import Browser, BrowserContext, Page
 
-from generator.website.course import Course
+from generator.website.context.course import Course
 from tests.browser.check_steps import answer, begin, finish, go_on
 from tests.browser.conftest import write_site
 from tests.browser.gzip_server import served
@@ -66,7 +66,7 @@ def shop(chromium: Browser, tmp_path: Path) -> Iterator[Shop]:
 
 
 def later_edition() -> Course:
-    """Give the small course with other words in its lesson."""
+    """Return the small course with other words in its lesson."""
     course = small_course()
     lesson = course.lessons["film_build"].replace("wears through", "wears off at the edges first")
     assert lesson != course.lessons["film_build"]

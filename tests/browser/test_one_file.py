@@ -7,7 +7,7 @@ import pytest
 from playwright.sync_api import Browser, Page
 
 from generator.website.engine import build_into
-from generator.website.single_file import ONE_FILE
+from generator.website.offline.single_file import ONE_FILE
 from tests.browser.check_steps import begin
 from tests.browser.conftest import ROOT, Visit
 from tests.browser.test_every_page import violations

@@ -5,7 +5,7 @@ from pathlib import Path
 import pytest
 from playwright.sync_api import Browser
 
-from generator.website.report_page import report_page
+from generator.website.exam.report_page import report_page
 from tests.browser.conftest import THEME, Visit
 from tests.browser.test_every_page import violations
 from tests.reports.real_reports import real_reports

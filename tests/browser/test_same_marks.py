@@ -7,7 +7,7 @@ from typing import Any
 import pytest
 
 from generator.marking import mark_response, response_as_plain, response_from_plain
-from generator.website.question_html import marking_data
+from generator.website.questions.question_html import marking_data
 from tests.browser.conftest import Visit
 from tests.browser.test_answering import QUESTIONS
 from tests.marking.vectors import Vector, marking_vectors
@@ -21,7 +21,7 @@ Case = tuple[dict[str, Any], dict[str, Any]]
 
 @pytest.fixture(scope="module")
 def vectors() -> tuple[Vector, ...]:
-    """Give the shared vectors once."""
+    """Return the shared vectors once."""
     return marking_vectors()
 
 
@@ -36,7 +36,7 @@ def page_shares(visit: Visit, cases: list[Case]) -> list[Fraction]:
 
 
 def case(question: dict[str, Any], answer: dict[str, Any]) -> Case:
-    """Give what the page knows of a question, with an answer to it."""
+    """Return what the page knows of a question, with an answer to it."""
     (data,) = marking_data((question,))["variants"]
     return data, answer
 

@@ -32,12 +32,12 @@ FEW = settings(
 
 @pytest.fixture
 def page(phone: Visit) -> Page:
-    """Give a page with the schedule loaded."""
+    """Return a page with the schedule loaded."""
     return phone.open("index.html")
 
 
 def halves(page: Page, *answers: tuple[int, bool], start: dict[str, Any] | None = None) -> Any:
-    """Give the half-life after each answer; an answer is its day and whether it was right."""
+    """Return the half-life after each answer; an answer is its day and whether it was right."""
     return page.evaluate(ANSWERED, [list(answers), start])
 
 
@@ -100,7 +100,7 @@ def test_recall_halves_with_every_half_life(
 
 
 def due_day(page: Page, half: float, day: int, need: int | None) -> Any:
-    """Give the day on which an objective is due."""
+    """Return the day on which an objective is due."""
     state = {"half": half, "day": day}
     return page.evaluate("([s, need]) => Guidecoat.schedule.dueDay(s, need)", [state, need])
 

@@ -18,7 +18,7 @@ def course(chromium: Browser, site_address: str) -> Iterator[Visit]:
     yield visit
     context.close()
     assert visit.complaints == []
-    assert visit.strangers() == []
+    assert visit.report_unread_files() == []
 
 
 def look_for(page: Page, text: str) -> str:
@@ -29,7 +29,7 @@ def look_for(page: Page, text: str) -> str:
 
 
 def titles(page: Page) -> list[str]:
-    """Give the headings of what was found."""
+    """Return the headings of what was found."""
     return page.locator(".found h2").all_inner_texts()
 
 

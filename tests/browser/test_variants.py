@@ -5,10 +5,10 @@ from typing import Any
 
 from playwright.sync_api import Browser, Page
 
-from generator.website.course import Course, Variants
-from generator.website.desk import Desk
+from generator.website.context.course import Course, Variants
+from generator.website.context.site_context import SiteContext
 from generator.website.gather import read_course
-from generator.website.question_html import question_html
+from generator.website.questions.question_html import question_html
 from tests.browser.conftest import THEME, Visit
 
 ROOT = Path(__file__).parents[2]
@@ -42,7 +42,7 @@ COMPARE = """
 
 def written(course: Course, variants: Variants) -> str:
     """Write a question as its page does."""
-    desk = Desk(course, THEME)
+    desk = SiteContext(course, THEME)
     return question_html(variants, desk.draft("question_bank"), desk, "Question")
 
 

@@ -19,7 +19,7 @@ def issuing_project(folder: Path) -> Path:
 
 
 def printed(root: Path) -> dict[str, bytes]:
-    """Give every file below printed/ by its path there."""
+    """Return every file below printed/ by its path there."""
     folder = root / "printed"
     files = (path for path in sorted(folder.rglob("*")) if path.is_file())
     return {path.relative_to(folder).as_posix(): path.read_bytes() for path in files}

@@ -23,8 +23,8 @@ from generator.command_line.issue_papers import settings_of  # noqa: E402
 from generator.command_line.papers import issue_files  # noqa: E402
 from generator.command_line.project import Project  # noqa: E402
 from generator.records import open_records  # noqa: E402
-from generator.records.database import integrity_problems  # noqa: E402
-from generator.records.issues import issue_of  # noqa: E402
+from generator.records.issues.issues import issue_of  # noqa: E402
+from generator.records.store.database import integrity_problems  # noqa: E402
 from tests.command_line.issue_project import issuing_project  # noqa: E402
 from tests.command_line.running import run  # noqa: E402
 
@@ -70,7 +70,7 @@ def killed(root: Path, seconds: float, once_it_is_kept: bool) -> list[str]:
 
 
 def problems_of(root: Path, said: list[str]) -> list[str]:
-    """Give what is lost or half there once the next command has run."""
+    """Return what is lost or half there once the next command has run."""
     next_command = run(root, "records", "issues")
     found = [] if next_command.exit_code == 0 else [next_command.output]
     with chdir(root), open_records(root / "records") as connection:

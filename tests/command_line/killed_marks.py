@@ -16,7 +16,7 @@ ROOT = Path(__file__).parents[2]
 sys.path.insert(0, str(ROOT))
 
 from generator.records import open_records  # noqa: E402
-from generator.records.database import integrity_problems  # noqa: E402
+from generator.records.store.database import integrity_problems  # noqa: E402
 from tests.command_line.marking_project import (  # noqa: E402
     WRONG_CELLS,
     kept,
@@ -61,7 +61,7 @@ def killed(root: Path, seconds: float) -> list[str]:
 
 
 def problems_of(root: Path, said: list[str]) -> list[str]:
-    """Give what is lost or half there after tables were said to be marked."""
+    """Return what is lost or half there after tables were said to be marked."""
     with open_records(root / "records") as connection:
         found = list(integrity_problems(connection))
     sat = {sitting.label: sitting.marked.points for sitting in kept(root).values()}

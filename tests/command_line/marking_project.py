@@ -9,11 +9,11 @@ from pathlib import Path
 from click.testing import Result
 
 from generator.records import Person, open_records
-from generator.records.corrections import corrections_of
-from generator.records.frozen_forms import FrozenForm
-from generator.records.issues import freeze, papers_written
-from generator.records.people import add_people
-from generator.records.sittings import Sitting, sittings_of
+from generator.records.issues.frozen_forms import FrozenForm
+from generator.records.issues.issues import freeze, papers_written
+from generator.records.people.people import add_people
+from generator.records.sittings.corrections import corrections_of
+from generator.records.sittings.sittings import Sitting, sittings_of
 from tests.bank.small_bank import REPOSITORY
 from tests.command_line.running import run
 from tests.marking.issued import Plain
@@ -60,7 +60,7 @@ def issue_forms(root: Path, forms: Iterable[Plain]) -> int:
 
 
 def row(label: str, *cells: str, person: str = "") -> tuple[str, ...]:
-    """Give the row of a form; without cells every answer is right."""
+    """Return the row of a form; without cells every answer is right."""
     filled = cells or RIGHT_CELLS
     return (small_form(label)["form_id"], label, person, *filled, *[""] * (6 - len(filled)))
 
@@ -81,14 +81,14 @@ def marked(root: Path, *arguments: str) -> Result:
 
 
 def kept(root: Path, issue: int = 1) -> dict[str, Sitting]:
-    """Give the sittings of an issue by the label of their form and their person."""
+    """Return the sittings of an issue by the label of their form and their person."""
     with open_records(root / "records") as connection:
         found = sittings_of(connection, issue)
     return {f"{s.label} {s.person}".strip(): s for s in found}
 
 
 def verdicts(root: Path) -> Mapping[str, str]:
-    """Give the verdict of each sitting."""
+    """Return the verdict of each sitting."""
     return {name: sitting.marked.verdict for name, sitting in kept(root).items()}
 
 

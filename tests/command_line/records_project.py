@@ -15,7 +15,7 @@ CODES = "code,name\nApprentice 01,Ann Example\nApprentice 02,\n"
 
 @pytest.fixture
 def shop(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Iterator[Path]:
-    """Give the root of a project whose bank is read once for all tests."""
+    """Return the root of a project whose bank is read once for all tests."""
     root = tmp_path / "shop"
     (root / "question_bank").mkdir(parents=True)
     (root / "site_theme").mkdir()

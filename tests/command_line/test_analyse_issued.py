@@ -10,8 +10,8 @@ from typing import Any
 import pytest
 
 from generator.records import open_records
-from generator.records.issues import void
-from generator.records.people import add_people
+from generator.records.issues.issues import void
+from generator.records.people.people import add_people
 from tests.bank.small_bank import REPOSITORY
 from tests.command_line.running import misuse, run
 from tests.reports.sat import AT, apprentices, issued, real_forms, sit, some_wrong
@@ -29,7 +29,7 @@ ROWS = [
 
 @pytest.fixture
 def shop(tmp_path: Path) -> Path:
-    """Give a project with an issue of one form for all, and one of forms that differ."""
+    """Return a project with an issue of one form for all, and one of forms that differ."""
     root = tmp_path / "shop"
     (root / "question_bank").mkdir(parents=True)
     shutil.copy(REPOSITORY / "mkdocs.yml", root)

@@ -35,7 +35,7 @@ def document(folder: Path) -> dict[str, Any]:
 
 @pytest.fixture
 def misspelt(tmp_path: Path) -> Path:
-    """Give a project with an error, a warning and a note in it."""
+    """Return a project with an error, a warning and a note in it."""
     root = small_project(tmp_path)
     put(root, "glossary.yml", "gel_time:\n  term: gel time\n  meaning: Soon\n  see: [gel_tme]\n")
     put(root, "items/film_build/dry_from_wet.yml", "(removed)")

@@ -11,12 +11,12 @@ from click.testing import CliRunner, Result
 from generator.command_line.main import main
 from generator.marking import mark_form
 from generator.records import open_records
-from generator.records.corrections import corrections_of
-from generator.records.diary import lines
-from generator.records.entering import read_responses
-from generator.records.form_marks import as_marked
-from generator.records.issues import issue_of, void
-from generator.records.marked import all_markings
+from generator.records.issues.issues import issue_of, void
+from generator.records.sittings.corrections import corrections_of
+from generator.records.sittings.form_marks import as_marked
+from generator.records.sittings.mark_and_store import read_responses
+from generator.records.sittings.stored_marks import all_markings
+from generator.records.store.audit_log import lines
 from tests.command_line.marking_project import (
     AT,
     TRAINER,
@@ -36,7 +36,7 @@ REASON = ("--reason", "both are sold so")
 
 
 def turned(question: Plain, order: str) -> Plain:
-    """Give a question with its options in another order, lettered anew."""
+    """Return a question with its options in another order, lettered anew."""
     new = copy.deepcopy(question)
     options = {option["letter"]: option for option in new["key"]["options"]}
     new["key"]["options"] = [
@@ -48,7 +48,7 @@ def turned(question: Plain, order: str) -> Plain:
 
 @pytest.fixture
 def shop(tmp_path: Path) -> Path:
-    """Give a project in which form B letters the choice the other way and asks other numbers."""
+    """Return a project in which form B letters the choice the other way and asks other numbers."""
     choice, several, number, *rest = every_kind()
     other_sum = number | {"stem": "The same with other numbers"}
     on_b = [turned(choice, "CBA"), turned(several, "DCBA"), other_sum, *rest]

@@ -7,8 +7,8 @@ import pytest
 
 from generator.command_line.project import Project, bank_hash
 from generator.records import open_records
-from generator.records.issued_before import all_issues
-from generator.records.issues import exposure, issue_of
+from generator.records.issues.issued_before import all_issues
+from generator.records.issues.issues import exposure, issue_of
 from tests.bank.small_bank import put
 from tests.command_line.issue_project import ISSUE, issuing_project, printed
 from tests.command_line.running import misuse, run

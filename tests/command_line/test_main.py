@@ -28,7 +28,7 @@ IN_A_PROJECT = {
 
 
 def example(name: str) -> list[str]:
-    """Give the words of the example in a command's help."""
+    """Return the words of the example in a command's help."""
     text = main.commands[name].help or ""
     (line,) = (line for line in text.splitlines() if line.strip().startswith("Example: "))
     return shlex.split(line.strip().removeprefix("Example: "))

@@ -13,11 +13,11 @@ import pytest
 
 from generator.marking import response_as_plain
 from generator.records import Person, open_records
-from generator.records.database import FILE_NAME
-from generator.records.diary import lines
-from generator.records.erase import erase_person
-from generator.records.issues import void
-from generator.records.people import add_people
+from generator.records.issues.issues import void
+from generator.records.leaving.erase import erase_person
+from generator.records.people.people import add_people
+from generator.records.store.audit_log import lines
+from generator.records.store.database import FILE_NAME
 from tests.command_line.marking_project import (
     AT,
     HEADER,

@@ -11,7 +11,7 @@ PUBLISHED = ("site", "course", "site_theme", "question_bank")
 
 
 def everything(folder: Path) -> dict[str, bytes]:
-    """Give what lies in a folder and below."""
+    """Return what lies in a folder and below."""
     return {p.as_posix(): p.read_bytes() for p in sorted(folder.rglob("*")) if p.is_file()}
 
 

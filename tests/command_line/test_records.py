@@ -17,9 +17,9 @@ from generator.command_line import records_certificate
 from generator.command_line.main import main
 from generator.printing import PrintingRefused
 from generator.records import open_records
-from generator.records.certificates import all_certificates
-from generator.records.database import FILE_NAME
-from generator.records.retention import NOTE, PERIODS
+from generator.records.certificates.certificates import all_certificates
+from generator.records.practice.retention import NOTE, PERIODS
+from generator.records.store.database import FILE_NAME
 from tests.bank.small_bank import REPOSITORY
 from tests.command_line.records_project import shop as shop
 from tests.command_line.running import misuse, run
@@ -63,7 +63,7 @@ def look_at(shop: Path, *more: str) -> Result:
 
 
 def trained(shop: Path) -> None:
-    """Give a learner a passed paper, an observation and a date of training."""
+    """Return a learner a passed paper, an observation and a date of training."""
     with_people(shop)
     with open_records(shop / "records") as connection:
         passed(connection, ANN)
@@ -78,7 +78,7 @@ def certificate(shop: Path) -> Path:
 
 
 def others_may(shop: Path) -> list[str]:
-    """Give what others than the owner could read or enter in the records."""
+    """Return what others than the owner could read or enter in the records."""
     paths = [shop / "records", *(shop / "records").rglob("*")]
     return [p.name for p in paths if stat.S_IMODE(p.stat().st_mode) & 0o077]
 
@@ -151,7 +151,7 @@ def test_an_observation_says_what_was_seen(shop: Path) -> None:
     with_people(shop)
     said = look_at(shop, "protect=yes", "stir_base=no", "--job", "Van door, job 12").stdout
     steps = real_bank().procedures["mix_two_pack"].record.steps
-    (stir,) = (step.does for step in steps if step.step == "stir_base")
+    (stir,) = (step.action for step in steps if step.step == "stir_base")
     assert said.startswith("observation 1: Mix a two-pack primer by volume: Safety steps 1 of ")
     assert said.endswith(f". Not done: {stir}. Not seen: {len(steps) - 2} steps\n")
 

@@ -9,8 +9,8 @@ from click.testing import CliRunner, Result
 from generator.command_line import asking
 from generator.command_line.main import main
 from generator.records import open_records
-from generator.records.people import all_people
-from generator.records.results import all_results
+from generator.records.people.people import all_people
+from generator.records.sittings.results import all_results
 from tests.command_line.records_project import shop as shop
 from tests.command_line.running import misuse, run
 from tests.command_line.test_records import ANN, TRAINER, records, refused, with_people

@@ -16,8 +16,8 @@ from generator.command_line import report_files
 from generator.printing import PrintingRefused
 from generator.printing import report as printed
 from generator.records import open_records
-from generator.records.issues import void
-from generator.records.people import add_people
+from generator.records.issues.issues import void
+from generator.records.people.people import add_people
 from tests.bank.small_bank import REPOSITORY
 from tests.command_line.running import misuse, run
 from tests.printing.pdf_reading import page_texts, whole_text
@@ -32,7 +32,7 @@ JUDGING = re.compile(r"\b(qualified|competent|certified|fit)\b(?! test)", re.I)
 
 @pytest.fixture
 def shop(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Iterator[Path]:
-    """Give a project in which three people got the new-hire check and two answered it."""
+    """Return a project in which three people got the new-hire check and two answered it."""
     root = tmp_path / "shop"
     (root / "question_bank").mkdir(parents=True)
     (root / "site_theme").symlink_to(REPOSITORY / "site_theme")
@@ -64,7 +64,7 @@ def refused(shop: Path, *arguments: str) -> str:
 
 
 def both(*names: str) -> list[str]:
-    """Give the files of some reports of the issue."""
+    """Return the files of some reports of the issue."""
     folder = "printed/issue-1/reports/new_hire_check"
     return [f"{folder}-{name}.{kind}" for name in names for kind in ("pdf", "html")]
 

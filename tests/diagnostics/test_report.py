@@ -26,7 +26,7 @@ NOTE = Problem(Place("sources.yml", 1, 1), "note", "source-without-use", "nothin
 
 
 def lines_of(text: str) -> dict[tuple[str, int], str]:
-    """Give one line of one file for reading."""
+    """Return one line of one file for reading."""
     return {("question_bank/items/a.yml", 3): text}
 
 

@@ -36,13 +36,13 @@ class Toy:
 
 
 def number(value: Numbers) -> Fraction:
-    """Give a single number, and fail on anything else."""
+    """Return a single number, and fail on anything else."""
     assert isinstance(value, Fraction)
     return value
 
 
 def several(value: Numbers) -> tuple[Fraction, ...]:
-    """Give several numbers, and fail on a single one."""
+    """Return several numbers, and fail on a single one."""
     assert isinstance(value, tuple)
     return value
 

@@ -20,7 +20,7 @@ def numeric(
     slips: Iterable[tuple[str, str, str]] = (),
     step: str = "1",
 ) -> Plain:
-    """Give a numeric question; slips are (low, high, says)."""
+    """Return a numeric question; slips are (low, high, says)."""
     key = {
         "shown": shown,
         "unit": unit,
@@ -37,7 +37,7 @@ def numeric(
 
 
 def options(kind: str, right: str, letters: str) -> Plain:
-    """Give a choice or multiple response whose right letters are given."""
+    """Return a choice or multiple response whose right letters are given."""
     made = [
         {"letter": letter, "text": letter, "right": letter in right, "says": f"about {letter}"}
         for letter in letters
@@ -48,7 +48,7 @@ def options(kind: str, right: str, letters: str) -> Plain:
 def order(
     steps: str, pairs: Iterable[str], danger: Iterable[str] = (), kind: str = "order"
 ) -> Plain:
-    """Give an order question; a pair such as 'PQ' says P before Q."""
+    """Return an order question; a pair such as 'PQ' says P before Q."""
     dangerous = tuple(danger)
     made = [
         {
@@ -64,7 +64,7 @@ def order(
 
 
 def match(answers: Mapping[str, str], letters: str) -> Plain:
-    """Give a match question."""
+    """Return a match question."""
     return question(
         "match",
         {
@@ -77,6 +77,6 @@ def match(answers: Mapping[str, str], letters: str) -> Plain:
 
 
 def written(*marks: int) -> Plain:
-    """Give a written question with one point for each number of marks."""
+    """Return a written question with one point for each number of marks."""
     points = [{"text": f"point {place}", "marks": mark} for place, mark in enumerate(marks, 1)]
     return question("written", {"points": points, "model": "."})

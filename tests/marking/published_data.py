@@ -12,7 +12,7 @@ DATA = Path(__file__).parent / "data"
 
 
 def lsat6() -> Scores:
-    """Give the 1,000 people of the law school test, from the counts of their patterns."""
+    """Return the 1,000 people of the law school test, from the counts of their patterns."""
     lines = (DATA / "lsat6_patterns.tsv").read_text("utf-8").splitlines()
     rows = [line.split("\t") for line in lines if line[:1] in "01"]
     people = [[answer == "1" for answer in pattern] for pattern, n in rows for _ in range(int(n))]
@@ -20,7 +20,7 @@ def lsat6() -> Scores:
 
 
 def ten_by_ten() -> ResponseTable:
-    """Give the hand-worked table of ten people and ten items."""
+    """Return the hand-worked table of ten people and ten items."""
     path = DATA / "worked_ten_by_ten.csv"
     table, problems = read_responses(path.read_text("utf-8"), path.name)
     assert table is not None, problems
@@ -36,7 +36,7 @@ IQ_KEY = {
 
 
 def iq_items() -> ResponseTable:
-    """Give the raw option choices of 1,523 people on 16 reasoning items (psych, Revelle).
+    """Return the raw option choices of 1,523 people on 16 reasoning items (psych, Revelle).
 
     The data come with a package and are not copied here, for their licence; the archive is read
     without running the package. Two people with gaps are left out.

@@ -28,7 +28,7 @@ def small_form(
     must_pass: Sequence[int] = (),
     **more: Any,
 ) -> Plain:
-    """Give a form; without questions it has one of every kind, in the order of `every_kind`."""
+    """Return a form; without questions it has one of every kind, in the order of `every_kind`."""
     asked = list(every_kind() if questions is None else questions)
     entries = [
         {"number": n, "marks": worth(q), "must_pass": n in must_pass, "question": q}
@@ -52,7 +52,7 @@ def small_form(
 
 
 def every_kind() -> list[Plain]:
-    """Give a choice, a multiple response, a number, an order, a match and a written question."""
+    """Return a choice, a multiple response, a number, an order, a match and a written question."""
     made = [
         options("choice", "B", "ABC"),
         options("multiple_response", "AC", "ABCD"),
@@ -72,7 +72,7 @@ def every_kind() -> list[Plain]:
 
 
 def worth(question: Plain) -> int:
-    """Give what a question is worth, as papers count it."""
+    """Return what a question is worth, as papers count it."""
     key = question["key"]
     if question["kind"] == "match":
         return len(key["answers"])
@@ -100,7 +100,7 @@ _NUMBERS = st.one_of(
 
 
 def letters(question: Plain, part: str) -> list[str]:
-    """Give the letters of a part of a key."""
+    """Return the letters of a part of a key."""
     return [row["letter"] for row in question["key"][part]]
 
 

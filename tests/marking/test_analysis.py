@@ -10,14 +10,10 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from generator.marking import ClassAnalysis, Scores, analyse, right_or_wrong_scores
-from generator.marking.analysis_decision import chance_to_pass, decision_at
-from generator.marking.analysis_moments import (
-    correlation,
-    correlation_interval,
-    share_interval,
-)
-from generator.marking.analysis_plain import analysis_as_plain
-from generator.marking.analysis_scores import Figure
+from generator.marking.analysis.analysis_json import analysis_as_plain
+from generator.marking.analysis.decision import chance_to_pass, decision_at
+from generator.marking.analysis.moments import correlation, correlation_interval, share_interval
+from generator.marking.analysis.scores import Figure
 
 Rows = Sequence[Sequence[bool]]
 ROWS = st.integers(2, 7).flatmap(

@@ -8,7 +8,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from generator.assembly.form_identity import LENGTH, SIGNS
+from generator.assembly.forms.form_identity import LENGTH, SIGNS
 from generator.marking import (
     ISSUED_RULES,
     Awarded,
@@ -20,8 +20,8 @@ from generator.marking import (
     Typed,
     response_as_plain,
 )
-from generator.marking.answers_file import MOST_CHARACTERS, read_answers_file
-from generator.marking.saved_fields import LONGEST_WRITTEN
+from generator.marking.tables.answers_file import MOST_CHARACTERS, read_answers_file
+from generator.marking.tables.saved_fields import LONGEST_WRITTEN
 
 PATH = "answers-7KQ2M4TX.json"
 SAVED: dict[str, Any] = {

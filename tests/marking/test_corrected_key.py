@@ -7,7 +7,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from generator.marking import CannotMark, Chosen, Typed, mark_form, mark_response
-from generator.marking.corrected_key import (
+from generator.marking.answers.corrected_key import (
     accept_number,
     accept_option,
     corrected_form,
@@ -16,14 +16,14 @@ from generator.marking.corrected_key import (
     key_options,
     leave_out,
 )
-from generator.marking.form_marking import LEFT_OUT
+from generator.marking.answers.mark_form import LEFT_OUT
 from tests.marking.small_forms import RIGHT, any_answer, every_kind, small_form
 
 CHOICE, SEVERAL, NUMBER, ORDER, MATCH, WRITTEN = every_kind()
 
 
 def lettered(question, order):
-    """Give the same question with its options in another order under new letters."""
+    """Return the same question with its options in another order under new letters."""
     new = copy.deepcopy(question)
     by_letter = {option["letter"]: option for option in new["key"]["options"]}
     turned = [by_letter[letter] for letter in order]
@@ -34,13 +34,13 @@ def lettered(question, order):
 
 
 def rights(form, number=1):
-    """Give the texts of the right options of a question."""
+    """Return the texts of the right options of a question."""
     options = form["questions"][number - 1]["question"]["key"]["options"]
     return {option["text"] for option in options if option["right"]}
 
 
 def with_right(question, texts):
-    """Give a question as it would have been issued with these right options."""
+    """Return a question as it would have been issued with these right options."""
     new = copy.deepcopy(question)
     for option in new["key"]["options"]:
         option["right"] = option["text"] in texts

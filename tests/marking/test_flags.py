@@ -3,9 +3,9 @@
 import pytest
 
 from generator.marking import ClassAnalysis, Figure, analyse, right_or_wrong_scores
-from generator.marking.analysis_flags import band_of, idle_options, item_flags, trust_in
-from generator.marking.analysis_moments import NEAR_ZERO
-from generator.marking.analysis_options import OptionUse, option_uses
+from generator.marking.analysis.flags import band_of, idle_options, item_flags, trust_in
+from generator.marking.analysis.moments import NEAR_ZERO
+from generator.marking.analysis.option_counts import OptionUse, option_uses
 
 
 def analysed(rows: list[list[bool]], width: int) -> ClassAnalysis:
@@ -26,7 +26,7 @@ def test_the_size_of_the_class_decides_what_is_said(people: int, trust: str) -> 
 
 
 def keyed_wrong() -> ClassAnalysis:
-    """Give 60 people of whom the stronger half chose B where the key says A."""
+    """Return 60 people of whom the stronger half chose B where the key says A."""
     rows, chosen = [], []
     for n in range(60):
         strong = n < 30
@@ -85,7 +85,7 @@ def test_one_in_twenty_of_those_who_missed_is_the_least_for_a_working_option(
 
 
 def use(option: str, r: float, is_key: bool = False) -> OptionUse:
-    """Give an option chosen by twenty people."""
+    """Return an option chosen by twenty people."""
     return OptionUse(option, is_key, 20, 0.25, None if is_key else 0.33, 3.0, Figure(r))
 
 

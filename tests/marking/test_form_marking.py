@@ -17,7 +17,7 @@ from generator.marking import (
     mark_form,
     mark_response,
 )
-from generator.marking.form_marking import LEFT_OUT
+from generator.marking.answers.mark_form import LEFT_OUT
 from tests.marking.issued import options
 from tests.marking.small_forms import RIGHT, any_answer, every_kind, small_form
 
@@ -106,7 +106,7 @@ def test_exactly_the_pass_marks_pass(wrong, verdict):
 
 
 def without(form, *numbers):
-    """Give a form with questions left out."""
+    """Return a form with questions left out."""
     entries = [e | ({LEFT_OUT: True} if e["number"] in numbers else {}) for e in form["questions"]]
     return form | {"questions": entries}
 

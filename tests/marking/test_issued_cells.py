@@ -15,7 +15,7 @@ from generator.marking import (
     Typed,
     mark_response,
 )
-from generator.marking.issued_cells import (
+from generator.marking.tables.issued_cells import (
     LONGEST_CELL,
     CellRefused,
     answer_cell,

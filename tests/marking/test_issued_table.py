@@ -9,25 +9,18 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from generator.diagnostics import Place
-from generator.marking import (
-    ISSUED_RULES,
-    TABLE_RULES,
-    Blank,
-    Chosen,
-    answer_table,
-    issued_rules,
-    mark_form,
-)
-from generator.marking.csv_cells import read_cells
-from generator.marking.issued_answers import (
+from generator.marking import ISSUED_RULES, TABLE_RULES, Blank, Chosen, answer_table, mark_form
+from generator.marking.tables import issued_rules
+from generator.marking.tables.csv_cells import read_cells
+from generator.marking.tables.issued_answers import (
     FormAnswers,
     file_problems,
     form_ids_of,
     read_issued,
 )
-from generator.marking.issued_cells import answer_cell
-from generator.marking.issued_seats import Known, by_halves, nearest_form
-from generator.marking.issued_table import plain_form_id, shown_form_id
+from generator.marking.tables.issued_cells import answer_cell
+from generator.marking.tables.issued_table import plain_form_id, shown_form_id
+from generator.marking.tables.paper_identity import Known, by_halves, nearest_form
 from tests.marking.issued import options
 from tests.marking.small_forms import (
     ANN,
@@ -55,7 +48,7 @@ def read(text, known=KNOWN):
 
 
 def table(*rows):
-    """Give a table with the header as issued."""
+    """Return a table with the header as issued."""
     return "\n".join((HEADER, *rows)) + "\n"
 
 
@@ -294,7 +287,7 @@ def test_the_answers_of_a_saved_file_pass_where_they_are_those_of_the_form():
 
 
 def test_every_page_is_about_something_that_is_refused():
-    folder = Path(issued_rules.__file__).parents[1]
-    sources = [*folder.glob("marking/*.py"), *folder.glob("command_line/mark*.py")]
+    folder = Path(issued_rules.__file__).parents[2]
+    sources = [*folder.glob("marking/tables/*.py"), *folder.glob("command_line/mark*.py")]
     said = "".join(p.read_text("utf-8") for p in sources if p.name != "issued_rules.py")
     assert [rule for rule in ISSUED_RULES if f'"{rule}"' not in said] == []

@@ -7,7 +7,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from generator.marking import Mark, Typed, mark_response, significant_figures
-from generator.marking.unit_words import plain_spelling, unit_of_text
+from generator.marking.answers.unit_words import plain_spelling, unit_of_text
 from generator.quantities import BARE, TEMPERATURE, UNITS, Unit, number_text, unit_named
 from tests.marking.issued import Plain, numeric
 

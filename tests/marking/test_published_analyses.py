@@ -7,13 +7,13 @@ import numpy as np
 import pytest
 
 from generator.marking import ClassAnalysis, Figure, analyse
-from generator.marking.analysis_options import OptionUse
-from generator.marking.analysis_reliability import lengthened
+from generator.marking.analysis.option_counts import OptionUse
+from generator.marking.analysis.reliability import lengthened
 from tests.marking.published_data import IQ_KEY, iq_items, lsat6, ten_by_ten
 
 
 def six(figure: Figure) -> float:
-    """Give a figure to six decimals."""
+    """Return a figure to six decimals."""
     assert figure.value is not None, figure.reason
     return round(figure.value, 6)
 

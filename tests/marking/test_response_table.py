@@ -14,7 +14,7 @@ from generator.marking import (
     read_responses,
     spreadsheet_safe,
 )
-from generator.marking.csv_cells import plain_cell, read_cells
+from generator.marking.tables.csv_cells import plain_cell, read_cells
 
 GOOD = "person,Q1,Q2\nApprentice 01,A,c\nApprentice 02,,B\n"
 

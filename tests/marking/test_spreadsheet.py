@@ -1,4 +1,4 @@
-"""A workbook gives the cells that were typed; nothing in it is run, and nothing in it can hurt."""
+"""A workbook gives the cells that were typed; None in it is run, and nothing in it can hurt."""
 
 import io
 import tracemalloc
@@ -12,22 +12,22 @@ from hypothesis import strategies as st
 
 from generator.diagnostics import Place
 from generator.marking import ISSUED_RULES
-from generator.marking.issued_answers import read_issued
-from generator.marking.issued_seats import Known
-from generator.marking.issued_table import header
-from generator.marking.spreadsheet import (
+from generator.marking.tables.issued_answers import read_issued
+from generator.marking.tables.issued_table import header
+from generator.marking.tables.paper_identity import Known
+from generator.marking.tables.spreadsheet import (
     MOST_COLUMNS,
     MOST_ROWS,
     cell_name,
     named_cells,
     read_workbook,
 )
-from generator.marking.workbook_parts import MOST_BYTES
+from generator.marking.tables.workbook_parts import MOST_BYTES
 from tests.marking.small_forms import ANN, RIGHT, RIGHT_CELLS, small_form
 
 
 def book(*rows, formats=None, more_sheets=()):
-    """Give the bytes of a workbook; formats are by cell name."""
+    """Return the bytes of a workbook; formats are by cell name."""
     made = openpyxl.Workbook()
     for row in rows:
         made.active.append(row)
@@ -39,21 +39,21 @@ def book(*rows, formats=None, more_sheets=()):
 
 
 def saved(made):
-    """Give the bytes of a workbook."""
+    """Return the bytes of a workbook."""
     data = io.BytesIO()
     made.save(data)
     return data.getvalue()
 
 
 def texts(data):
-    """Give the texts of the cells of a workbook that has no problem."""
+    """Return the texts of the cells of a workbook that has no problem."""
     rows, problems = read_workbook(data, "t.xlsx")
     assert problems == ()
     return [[cell.text for cell in row] for row in rows]
 
 
 def refused(data):
-    """Give the one problem of a workbook."""
+    """Return the one problem of a workbook."""
     _, problems = read_workbook(data, "t.xlsx")
     (problem,) = problems
     assert problem.rule in ISSUED_RULES
@@ -148,13 +148,13 @@ def test_what_is_no_workbook_is_refused(data):
 
 
 def parts_of(data):
-    """Give the parts of a workbook by name."""
+    """Return the parts of a workbook by name."""
     with zipfile.ZipFile(io.BytesIO(data)) as archive:
         return {name: archive.read(name) for name in archive.namelist()}
 
 
 def packed(parts):
-    """Give the bytes of a workbook with these parts."""
+    """Return the bytes of a workbook with these parts."""
     data = io.BytesIO()
     with zipfile.ZipFile(data, "w", zipfile.ZIP_DEFLATED) as archive:
         for name, content in parts.items():

@@ -26,7 +26,7 @@ from generator.marking import (
     response_as_plain,
 )
 from generator.quantities import number_text
-from generator.questions import Stream, as_plain, askables
+from generator.questions import SeededRandom, as_plain, askables
 from tests.bank.small_bank import REPOSITORY
 from tests.marking.numeric_edges import EDGES
 
@@ -50,7 +50,7 @@ class Vector:
 
 
 def marking_vectors() -> tuple[Vector, ...]:
-    """Give every vector; the same bank gives the same ones in the same order."""
+    """Return every vector; the same bank gives the same ones in the same order."""
     return tuple(
         _vector(question, response, other_unit)
         for question, response, other_unit in (*_edge_cases(), *_bank_cases())
@@ -105,7 +105,7 @@ def _study_questions() -> tuple[Plain, ...]:
     found = (
         askable.make(f"vector-{number}", ())
         for askable in askables(bank)
-        if askable.pool in ("study", "both")
+        if askable.use in ("study", "both")
         for number in range(2 if askable.kind == "numeric" else 1)
     )
     return tuple(as_plain(question) for question in found if question is not None)
@@ -140,7 +140,7 @@ def _multiple(question: Plain) -> Iterator[Response]:
 def _order(question: Plain) -> Iterator[Response]:
     key = question["key"]
     right = tuple(key["one_order"])
-    stream = Stream("marking-vectors", question["id"])
+    stream = SeededRandom("marking-vectors", question["id"])
     rows = [right, right[::-1], tuple(step["letter"] for step in key["steps"])]
     for place in range(len(right) - 1):
         turned = (right[place + 1], right[place])

@@ -268,13 +268,13 @@ def form_of(*questions: dict[str, Any], **more: Any) -> dict[str, Any]:
 
 
 def full_form() -> dict[str, Any]:
-    """Give a form of twenty questions with every kind in it."""
+    """Return a form of twenty questions with every kind in it."""
     choices = (CHOICE, NUMERIC, MULTIPLE, ORDER, MATCH)
     return form_of(*KINDS, *choices, *choices, CHOICE, CHOICE, NUMERIC, WRITTEN)
 
 
 def issued_form() -> dict[str, Any]:
-    """Give the full form with all that an issue adds: id, gate, luck and mastery."""
+    """Return the full form with all that an issue adds: id, gate, luck and mastery."""
     return full_form() | {
         "form_id": "3F7KQ2MZ",
         "gate": [2, 7, 12],

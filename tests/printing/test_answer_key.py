@@ -4,7 +4,7 @@ import pytest
 
 from generator.bank.precedence import closure
 from generator.printing import answer_key
-from generator.printing.key_content import short_answer
+from generator.printing.content.key_content import short_answer
 from tests.printing.form_for_tests import (
     CHOICE,
     KINDS,

@@ -3,7 +3,7 @@
 import pytest
 
 from generator.printing import PrintingRefused, answer_sheet
-from generator.printing.sheet_rules import filling_rules
+from generator.printing.answer_sheet.rules import filling_rules
 from tests.printing.form_for_tests import (
     CHOICE,
     KINDS,

@@ -7,8 +7,8 @@ from pypdf import PdfReader
 
 from generator.printing import certificate
 from generator.printing.certificate import SIGNING, TOPICS_FROM
-from generator.records.certificate_content import NOT_SAID
-from generator.records.painter_topics import TOPICS
+from generator.records.certificates.certificate_content import NOT_SAID
+from generator.records.certificates.painter_topics import TOPICS
 from tests.printing.pdf_reading import FONTS, font_descriptors, page_texts, squeezed, tags
 from tests.printing.pdf_reading import whole_text as text_of
 

@@ -5,7 +5,13 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from generator.printing import PrintingRefused, class_key
-from generator.printing.class_key_layout import Cell, Head, Sheet, layout_of, lines_of_letters
+from generator.printing.content.class_key_layout import (
+    Cell,
+    Head,
+    Sheet,
+    layout_of,
+    lines_of_letters,
+)
 from tests.printing.form_for_tests import (
     CHOICE,
     KINDS,

@@ -5,7 +5,7 @@ import string
 from hypothesis import given
 from hypothesis import strategies as st
 
-from generator.printing.markup import block_nodes, inline_nodes
+from generator.printing.content.markup import block_nodes, inline_nodes
 
 
 def _text(words):

@@ -6,10 +6,10 @@ import pytest
 from pypdf import PdfReader
 
 from generator.bank.guarding import hazards_met
-from generator.bank.records import Procedure
+from generator.bank.models import Procedure
 from generator.printing import observation_sheet
 from generator.printing.observation_sheet import NO_STAR, SAYS, STARRED
-from generator.records.observed_steps import sheet_steps
+from generator.records.practice.observed_steps import sheet_steps
 from tests.printing.pdf_reading import (
     FONTS,
     font_descriptors,
@@ -38,7 +38,7 @@ def test_a_sheet_has_the_steps_cautions_and_never_lines_of_its_procedure(name):
     procedure = PROCEDURES[name]
     text = squeezed(whole_text(sheet(name)))
     said = (procedure.title, *procedure.cautions, *procedure.holds, *procedure.never, SAYS)
-    for sentence in (*said, *(step.does for step in procedure.steps)):
+    for sentence in (*said, *(step.action for step in procedure.steps)):
         assert squeezed(sentence) in text
     for hazard in hazards_met(procedure):
         assert squeezed(HAZARDS[hazard].record.title).lower() in text.lower()
@@ -52,7 +52,7 @@ def test_a_sheet_stars_its_danger_steps_and_no_others(name):
     text = squeezed(whole_text(sheet(name)))
     for number, step in enumerate(steps, start=1):
         star = "*" if step.critical else ""
-        assert squeezed(f"{number} {star} {step.does} {step.step}") in text
+        assert squeezed(f"{number} {star} {step.action} {step.step}") in text
     starred = any(step.critical for step in steps)
     assert (squeezed(STARRED) in text, squeezed(NO_STAR) in text) == (starred, not starred)
 
@@ -66,11 +66,11 @@ def test_there_are_fourteen_sheets_at_least():
 def test_a_sheet_of_the_bank_fits_one_leaf_and_its_steps_the_front(name, paper):
     pages = page_texts(sheet(name, paper=paper))
     assert len(pages) <= 2
-    assert squeezed(PROCEDURES[name].steps[-1].does) in squeezed(pages[0])
+    assert squeezed(PROCEDURES[name].steps[-1].action) in squeezed(pages[0])
 
 
 def test_a_long_procedure_goes_on_with_its_heading_row_and_numbers():
-    steps = [{"step": f"step_{n}", "does": f"Do the thing number {n}"} for n in range(1, 61)]
+    steps = [{"step": f"step_{n}", "action": f"Do the thing number {n}"} for n in range(1, 61)]
     pair = {"first": "step_1", "then": "step_2", "class": "habit", "reason": "It is easier."}
     long = Procedure.model_validate(
         {"title": "A long day", "objective": "a/b", "source": "common_practice"}
@@ -104,6 +104,6 @@ def test_a_sheet_is_tagged_accessible_and_the_same_every_time(large):
 
 def test_markup_in_a_step_is_set_as_text():
     known = PROCEDURES["mix_two_pack"]
-    odd = known.steps[0].model_copy(update={"does": "Read #panic() and $x$ aloud"})
+    odd = known.steps[0].model_copy(update={"action": "Read #panic() and $x$ aloud"})
     text = whole_text(sheet("odd", known.model_copy(update={"steps": (odd, *known.steps[1:])})))
     assert "Read #panic() and $x$ aloud" in text

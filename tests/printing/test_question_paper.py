@@ -282,7 +282,7 @@ def test_a_folder_without_the_fonts_is_refused(tmp_path):
 
 
 def _rows_seen(document):
-    """Give page and height of each row of the long table, as the page draws it."""
+    """Return page and height of each row of the long table, as the page draws it."""
     seen = []
     for number, page in enumerate(PdfReader(BytesIO(document)).pages, start=1):
 

@@ -28,7 +28,7 @@ def made(content, **more):
 
 
 def texts_of(value):
-    """Give every text inside plain data, without drawings and names for links."""
+    """Return every text inside plain data, without drawings and names for links."""
     if isinstance(value, str):
         return [value]
     if isinstance(value, dict):

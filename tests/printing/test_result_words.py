@@ -8,7 +8,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from generator.printing import answer_key
-from generator.printing.result_words import luck_in_words, mastery_in_words, odds_in_words
+from generator.printing.content.result_words import luck_in_words, mastery_in_words, odds_in_words
 from tests.printing.form_for_tests import CHOICE, form_of, full_form, issued_form
 from tests.printing.pdf_reading import FONTS, whole_text
 

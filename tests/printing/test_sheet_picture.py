@@ -37,7 +37,7 @@ def _around(mark, radius):
 
 
 def _disc(picture, place, mark, radius):
-    """Give the part of a picture around a mark, and which of its points lie in the disc."""
+    """Return the part of a picture around a mark, and which of its points lie in the disc."""
     x, y = place["left"] + mark["x"], place["top"] + mark["y"]
     left, right = int((x - radius) * DOTS_PER_MM), int((x + radius) * DOTS_PER_MM) + 1
     top, bottom = int((y - radius) * DOTS_PER_MM), int((y + radius) * DOTS_PER_MM) + 1

@@ -84,7 +84,7 @@ WITHOUT_ORACLE = {
 
 @pytest.fixture(scope="module")
 def registry() -> pint.UnitRegistry:
-    """Give the oracle with exact numbers."""
+    """Return the oracle with exact numbers."""
     return pint.UnitRegistry(non_int_type=Fraction, autoconvert_offset_to_baseunit=True)
 
 

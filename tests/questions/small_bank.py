@@ -46,7 +46,7 @@ FRAME = {
 WET_FILM = """
 kind: numeric
 level: apply
-pool: both
+use: both
 source: panel_manual, section 3
 stem: You need {dry} dry. What wet film is that, in µm to the nearest 1 µm?
 sheet:
@@ -62,16 +62,16 @@ answer:
   round_to: 1
 slips:
   - formula: dry * volume_solids
-    says: You multiplied. The wet film is the thicker one.
+    feedback: You multiplied. The wet film is the thicker one.
   - formula: dry / (1 - volume_solids)
-    says: You divided by the solvent.
-says: Thinner leaves, solids stay.
+    feedback: You divided by the solvent.
+feedback: Thinner leaves, solids stay.
 """
 
 PASTE = """
 kind: numeric
 level: apply
-pool: exam
+use: exam
 source: common_practice
 stem: You weigh {filler} of filler at {share}. How much paste, in g to the nearest 0.1 g?
 given:
@@ -83,49 +83,49 @@ answer:
   round_to: 0.1
 slips:
   - formula: filler * share * 10
-    says: You moved the point one place.
+    feedback: You moved the point one place.
   - formula: filler
-    says: That is the filler.
+    feedback: That is the filler.
 """
 
 FIRST_JOB = """
 kind: choice
 level: recall
-pool: study
+use: study
 source: common_practice
 stem: What comes first on a panel from the road?
 options:
-  - {text: Degrease it, right: true, says: Dirt is sanded in otherwise.}
-  - {text: Sand it, says: That drives the wax in.}
-  - {text: Prime it, says: Primer does not hold on wax.}
-  - {text: Mask it, says: Tape does not hold on wax.}
+  - {text: Degrease it, right: true, feedback: Dirt is sanded in otherwise.}
+  - {text: Sand it, feedback: That drives the wax in.}
+  - {text: Prime it, feedback: Primer does not hold on wax.}
+  - {text: Mask it, feedback: Tape does not hold on wax.}
 """
 
 TWO_RIGHT = """
 kind: multiple_response
 level: recall
-pool: exam
+use: exam
 source: told_again
 stem: Which of these keep you safe at the mixing bench? Choose all that apply.
 options:
-  - {text: Goggles, right: true, says: Paste spurts.}
-  - {text: Gloves, right: true, says: Paste burns the skin.}
-  - {text: A cap, says: It keeps hair out and no more.}
-  - {text: A tack cloth, says: That is for the panel.}
+  - {text: Goggles, right: true, feedback: Paste spurts.}
+  - {text: Gloves, right: true, feedback: Paste burns the skin.}
+  - {text: A cap, feedback: It keeps hair out and no more.}
+  - {text: A tack cloth, feedback: That is for the panel.}
 """
 
 WASH_ORDER = """
 kind: order
 level: apply
-pool: exam
+use: exam
 source: common_practice
 stem: Put these steps in order.
 steps:
-  - {step: rinse, does: Rinse the dirt off}
-  - {step: wash, does: Wash with soap}
-  - {step: dry, does: Dry the panel}
-  - {step: wipe, does: Wipe with cleaner}
-  - {step: tape, does: Tape the edge}
+  - {step: rinse, action: Rinse the dirt off}
+  - {step: wash, action: Wash with soap}
+  - {step: dry, action: Dry the panel}
+  - {step: wipe, action: Wipe with cleaner}
+  - {step: tape, action: Tape the edge}
 pairs:
   - {first: rinse, then: wash, class: ruins, reason: Grit scratches under the sponge.}
   - {first: wash, then: dry, class: ruins, reason: Soap left to dry stays on.}
@@ -137,20 +137,20 @@ pairs:
 PAPERS = """
 kind: match
 level: recall
-pool: study
+use: study
 source: common_practice
 stem: Match each paper with its job.
 pairs:
-  - {left: P80, right: Shape filler, says: Coarse grain cuts filler.}
-  - {left: P400, right: Sand surfacer, says: Fine grain leaves no marks.}
-  - {left: P2000, right: Flat a clear coat, says: The finest of the three.}
+  - {left: P80, right: Shape filler, feedback: Coarse grain cuts filler.}
+  - {left: P400, right: Sand surfacer, feedback: Fine grain leaves no marks.}
+  - {left: P2000, right: Flat a clear coat, feedback: The finest of the three.}
 spare: [Cut steel]
 """
 
 WHY_BED = """
 kind: written
 level: recall
-pool: study
+use: study
 source: old_book
 stem: Why is the bed keyed?
 points:
@@ -165,13 +165,13 @@ objective: filler/mix
 source: common_practice
 cautions: [Peroxide paste burns eyes. Goggles on first.]
 steps:
-  - {step: goggles, does: Put goggles on}
-  - {step: key, does: Key the bed}
-  - {step: lamp, does: Warm the bed with a lamp, optional: true}
-  - {step: knead, does: Knead the paste in its tube}
-  - {step: weigh, does: Weigh filler and paste}
-  - {step: fold, does: Fold until one colour shows}
-  - {step: spread, does: Spread a tight coat}
+  - {step: goggles, action: Put goggles on}
+  - {step: key, action: Key the bed}
+  - {step: lamp, action: Warm the bed with a lamp, optional: true}
+  - {step: knead, action: Knead the paste in its tube}
+  - {step: weigh, action: Weigh filler and paste}
+  - {step: fold, action: Fold until one colour shows}
+  - {step: spread, action: Spread a tight coat}
 pairs:
   - first: goggles
     then: knead
@@ -216,10 +216,10 @@ title: Wash a trailer wing
 objective: cleaning/wash
 source: panel_manual
 steps:
-  - {step: rinse, does: Rinse loose grit away}
-  - {step: foam, does: Foam from the bottom upward}
-  - {step: hose, does: Hose everything downward}
-  - {step: towel, does: Towel the wing}
+  - {step: rinse, action: Rinse loose grit away}
+  - {step: foam, action: Foam from the bottom upward}
+  - {step: hose, action: Hose everything downward}
+  - {step: towel, action: Towel the wing}
 pairs:
   - first: rinse
     then: foam
@@ -255,10 +255,10 @@ def fault(title: str, objective: str = "filler/shape", **more: str) -> str:
         "source": "common_practice",
         "look": f"The film shows {slug} marks",
         "place_and_time": f"Seen on {slug} panels",
-        "causes": f"[{{family: method, text: Work that brings {slug}, keyed: true}}]",
+        "causes": f"[{{family: method, text: Work that brings {slug}, asked: true}}]",
         "prevention": f"Avoid what brings {slug}",
         "remedy": f"Sand the {slug} away",
-        "remedy_keyed": "true",
+        "remedy_asked": "true",
     }
     return "\n".join(f"{name}: {value}" for name, value in {**entries, **more}.items())
 
@@ -278,7 +278,7 @@ def write_bank(folder: Path, files: Mapping[str, str]) -> Path:
 
 
 def bank_of(folder: Path, files: Mapping[str, str]) -> Bank:
-    """Give the bank of the frame and some files; a problem of reading fails the test."""
+    """Return the bank of the frame and some files; a problem of reading fails the test."""
     bank, problems = load_bank(write_bank(folder, files))
     assert problems == ()
     assert bank is not None

@@ -27,8 +27,9 @@ FILES = {
         handled=FIRST_JOB + "meets: [dust]\nhands_on: true\n",
     ),
     "procedures/mix_filler.yml": MIX_FILLER.replace(
-        "does: Knead the paste in its tube", "does: Knead the paste in its tube, meets: [peroxide]"
-    ).replace("does: Key the bed", "does: Key the bed, meets: [dust]"),
+        "action: Knead the paste in its tube",
+        "action: Knead the paste in its tube, meets: [peroxide]",
+    ).replace("action: Key the bed", "action: Key the bed, meets: [dust]"),
 }
 
 

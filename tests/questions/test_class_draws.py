@@ -6,15 +6,15 @@ from hypothesis import strategies as st
 
 from generator.bank.numeric_solution import Solution, all_sets, solve
 from generator.quantities import number_text
-from generator.questions.class_draws import draw_apart
-from generator.questions.handed_out import (
+from generator.questions.drawing.class_draws import draw_apart
+from generator.questions.drawing.handed_out import (
     LIKE_NEIGHBOUR,
     NEW_KEY,
     NEW_VALUES,
     UNLIKE_NEIGHBOUR,
     HandedOut,
 )
-from generator.questions.numeric import draw_of, draw_solution, prepared
+from generator.questions.drawing.numeric import draw_of, draw_solution, prepared
 from generator.refinishing.catalogue import CATALOGUE
 from tests.questions.small_bank import PASTE, WET_FILM, bank_of, items
 
@@ -30,7 +30,7 @@ def ready(tmp_path_factory):
 
 
 def hand_out(item, count, salt="edition"):
-    """Give draw and key for each of so many papers."""
+    """Return draw and key for each of so many papers."""
     handed = HandedOut()
     for number in range(count):
         solution = draw_apart(item, salt, f"form {number}", handed)

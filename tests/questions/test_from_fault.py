@@ -2,14 +2,14 @@
 
 import pytest
 
-from generator.questions.from_fault import (
+from generator.questions.derived.from_fault import (
     FROM_FAULT,
     likely_cause,
     name_the_fault,
     right_remedy,
     tell_apart,
 )
-from generator.questions.stream import Stream
+from generator.questions.drawing.seeded_random import SeededRandom
 from tests.questions.small_bank import bank_of, fault
 
 LABELS = [str(number) for number in range(40)]
@@ -17,13 +17,13 @@ TITLES = ("Pinholes", "Craters", "Sags", "Rings", "Nibs", "Haze")
 
 
 def bank_with(folder, **changed):
-    """Give a bank of six faults; `changed` maps a title to other entries of its record."""
+    """Return a bank of six faults; `changed` maps a title to other entries of its record."""
     files = {f"faults/{t.lower()}.yml": fault(t, **changed.get(t, {})) for t in TITLES}
     return bank_of(folder, files)
 
 
 def draws(maker, bank, name="pinholes"):
-    return [maker(bank, bank.faults[name], Stream(label)) for label in LABELS]
+    return [maker(bank, bank.faults[name], SeededRandom(label)) for label in LABELS]
 
 
 def wrong_texts(derived):
@@ -35,7 +35,7 @@ def right(derived):
     return option
 
 
-LOOKS = "[{fault: craters, tell: Craters have a raised rim}]"
+LOOKS = "[{fault: craters, difference: Craters have a raised rim}]"
 
 
 @pytest.fixture(scope="module")
@@ -50,14 +50,14 @@ def test_each_question_has_one_right_option_with_reasons_all_round(bank, label):
         assert sum(option.right for option in derived.key.options) == 1
         assert len({o.text for o in derived.key.options}) == len(derived.key.options)
         assert len(derived.key.options) == (3 if label == "look_alike" else 4)
-        assert all(option.says for option in derived.key.options)
+        assert all(option.feedback for option in derived.key.options)
 
 
 def test_a_stated_look_alike_is_always_among_the_names(bank):
     for derived in draws(name_the_fault, bank):
         assert right(derived).text == "Pinholes"
         (craters,) = [o for o in derived.key.options if o.text == "Craters"]
-        assert craters.says.endswith("Craters have a raised rim.")
+        assert craters.feedback.endswith("Craters have a raised rim.")
 
 
 def test_the_name_question_tells_look_place_and_time_but_not_the_name(bank):
@@ -88,8 +88,8 @@ def test_a_cause_is_keyed_only_where_it_belongs_to_this_fault_alone(tmp_path):
 
 def test_a_cause_that_two_faults_share_is_never_a_wrong_option(tmp_path):
     causes = (
-        "[{family: method, text: Work that brings sags, keyed: true},"
-        " {family: climate, text: work that brings pinholes., keyed: false}]"
+        "[{family: method, text: Work that brings sags, asked: true},"
+        " {family: climate, text: work that brings pinholes., asked: false}]"
     )
     bank = bank_with(tmp_path, Sags={"causes": causes})
     for derived in draws(likely_cause, bank, "sags"):
@@ -105,7 +105,7 @@ def test_causes_of_look_alikes_are_never_wrong_options(bank):
 
 def test_wrong_causes_come_from_different_faults(tmp_path):
     many = ", ".join(
-        f"{{family: method, text: Reason {n} for nibs, keyed: true}}" for n in range(9)
+        f"{{family: method, text: Reason {n} for nibs, asked: true}}" for n in range(9)
     )
     bank = bank_with(tmp_path, Nibs={"causes": f"[{many}]"})
     for derived in draws(likely_cause, bank):
@@ -115,7 +115,7 @@ def test_wrong_causes_come_from_different_faults(tmp_path):
 def test_too_few_causes_elsewhere_give_no_question(tmp_path):
     none = {"causes": "[{family: method, text: Something else}]"}
     many = ", ".join(
-        f"{{family: method, text: Reason {n} for sags, keyed: true}}" for n in range(5)
+        f"{{family: method, text: Reason {n} for sags, asked: true}}" for n in range(5)
     )
     changed = dict.fromkeys(("Craters", "Rings", "Nibs", "Haze"), none)
     bank = bank_with(tmp_path, **changed, Sags={"causes": f"[{many}]"})
@@ -123,7 +123,7 @@ def test_too_few_causes_elsewhere_give_no_question(tmp_path):
 
 
 def test_a_remedy_that_fits_other_faults_is_not_asked_for(tmp_path):
-    bank = bank_with(tmp_path, Pinholes={"remedy_keyed": "false"})
+    bank = bank_with(tmp_path, Pinholes={"remedy_asked": "false"})
     assert set(draws(right_remedy, bank)) == {None}
     for derived in draws(right_remedy, bank, "sags"):
         assert "Sand the pinholes away" not in wrong_texts(derived)
@@ -146,7 +146,7 @@ def test_telling_apart_keys_the_look_of_the_named_fault(bank):
     for derived in draws(tell_apart, bank):
         assert "'Pinholes' and 'Craters' are easy to mix up" in derived.stem
         assert right(derived).text == "The film shows pinholes marks."
-        assert right(derived).says == "Craters have a raised rim."
+        assert right(derived).feedback == "Craters have a raised rim."
         assert "The film shows craters marks." in wrong_texts(derived)
 
 

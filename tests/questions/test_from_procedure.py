@@ -3,7 +3,7 @@
 import pytest
 
 from generator.bank.precedence import closure
-from generator.questions.from_procedure import (
+from generator.questions.derived.from_procedure import (
     FROM_PROCEDURE,
     put_in_order,
     what_comes_before,
@@ -11,9 +11,9 @@ from generator.questions.from_procedure import (
     what_goes_wrong,
     which_is_missing,
 )
-from generator.questions.ordering import scored_procedure
-from generator.questions.procedure_slips import KIN
-from generator.questions.stream import Stream
+from generator.questions.derived.procedure_slips import KIN
+from generator.questions.drawing.ordering import scored_procedure
+from generator.questions.drawing.seeded_random import SeededRandom
 from tests.questions.small_bank import FULL, MIX_FILLER, WASH_TRAILER, bank_of
 
 LABELS = [str(number) for number in range(40)]
@@ -25,13 +25,13 @@ def bank(tmp_path_factory):
 
 
 def draws(maker, bank, name="mix_filler"):
-    asked = [maker(bank, bank.procedures[name], Stream(label)) for label in LABELS]
+    asked = [maker(bank, bank.procedures[name], SeededRandom(label)) for label in LABELS]
     assert None not in asked
     return asked
 
 
 def names_by_text(bank, name="mix_filler"):
-    return {step.does: step.step for step in bank.procedures[name].record.steps}
+    return {step.action: step.step for step in bank.procedures[name].record.steps}
 
 
 def right(derived):
@@ -47,14 +47,14 @@ def wrong(derived):
 @pytest.mark.parametrize("label", FROM_PROCEDURE)
 def test_each_question_has_one_right_option_or_a_row_of_steps(bank, label, name):
     for text in LABELS:
-        derived = FROM_PROCEDURE[label](bank, bank.procedures[name], Stream(text))
+        derived = FROM_PROCEDURE[label](bank, bank.procedures[name], SeededRandom(text))
         if derived is None or derived.kind == "order":
             continue
         assert derived.kind == "choice"
         assert sum(option.right for option in derived.key.options) == 1
         assert 3 <= len(derived.key.options) <= 4
         assert len({option.text for option in derived.key.options}) == len(derived.key.options)
-        assert all(option.says for option in derived.key.options)
+        assert all(option.feedback for option in derived.key.options)
 
 
 @pytest.mark.parametrize(
@@ -86,7 +86,7 @@ def test_every_step_that_may_come_next_is_free_and_every_other_option_waits(bank
         for option in wrong(derived):
             needed = {first for first, then in scored.reasons if then == names[option.text]}
             assert needed - done
-            assert option.says.startswith("Not yet: '")
+            assert option.feedback.startswith("Not yet: '")
 
 
 def test_what_must_come_before_is_a_stated_pair_and_the_others_come_after(bank):
@@ -98,7 +98,7 @@ def test_what_must_come_before_is_a_stated_pair_and_the_others_come_after(bank):
         (then,) = [name for text, name in names.items() if text.lower() == asked.lower()]
         first = names[right(derived).text]
         assert (first, then) in scored.reasons
-        assert right(derived).says == scored.reasons[first, then]
+        assert right(derived).feedback == scored.reasons[first, then]
         assert all((then, names[option.text]) in after for option in wrong(derived))
 
 
@@ -107,20 +107,22 @@ def test_the_missing_step_stood_between_its_neighbours_and_the_others_belong_els
     own = [step for step in record.steps if not step.optional]
     names = names_by_text(bank)
     forced = closure(scored_procedure(record).reasons)
-    foreign = {step.does for step in bank.procedures["wash_trailer"].record.steps}
+    foreign = {step.action for step in bank.procedures["wash_trailer"].record.steps}
     for derived in draws(which_is_missing, bank):
-        place = [step.does for step in own].index(right(derived).text)
-        assert own[place - 1].does[1:] in derived.stem
-        assert own[place + 1].does[1:] in derived.stem
+        place = [step.action for step in own].index(right(derived).text)
+        assert own[place - 1].action[1:] in derived.stem
+        assert own[place + 1].action[1:] in derived.stem
         for option in wrong(derived):
             if option.text in foreign:
-                assert option.says == "That is a step of 'Wash a trailer wing'."
+                assert option.feedback == "That is a step of 'Wash a trailer wing'."
             else:
                 name = names[option.text]
                 earlier = (name, own[place - 1].step) in forced
                 later = (own[place + 1].step, name) in forced
                 assert earlier or later
-                assert option.says.startswith("That comes before" if earlier else "That comes af")
+                assert option.feedback.startswith(
+                    "That comes before" if earlier else "That comes af"
+                )
 
 
 def test_what_goes_wrong_never_sets_kindred_harms_beside_the_key(bank):
@@ -152,13 +154,13 @@ def test_a_pair_with_too_few_unlike_harms_is_never_asked_about(tmp_path):
     bank = bank_of(tmp_path, alike)
     entry = bank.procedures["mix_filler"]
     assert {pair.harm for pair in entry.record.pairs if pair.harm} == {"poor_grip"}
-    assert what_goes_wrong(bank, entry, Stream("alike")) is None
+    assert what_goes_wrong(bank, entry, SeededRandom("alike")) is None
 
 
 def test_a_habit_is_never_asked_about(bank):
     for label in LABELS:
         for maker in (what_comes_before, what_comes_next):
-            derived = maker(bank, bank.procedures["wash_trailer"], Stream(label))
+            derived = maker(bank, bank.procedures["wash_trailer"], SeededRandom(label))
             assert derived is None or "Most people do" not in str(derived)
 
 
@@ -180,10 +182,10 @@ def test_the_same_step_in_two_other_procedures_is_one_wrong_option(tmp_path):
 def test_a_lone_procedure_takes_its_wrong_options_from_itself(tmp_path):
     bank = bank_of(tmp_path, {"procedures/mix_filler.yml": MIX_FILLER})
     entry = bank.procedures["mix_filler"]
-    missing = [which_is_missing(bank, entry, Stream(label)) for label in LABELS]
-    texts = {step.does for step in entry.record.steps}
+    missing = [which_is_missing(bank, entry, SeededRandom(label)) for label in LABELS]
+    texts = {step.action for step in entry.record.steps}
     assert all(o.text in texts for asked in missing if asked for o in asked.key.options)
-    assert put_in_order(bank, entry, Stream("alone")) is not None
+    assert put_in_order(bank, entry, SeededRandom("alone")) is not None
 
 
 def test_a_step_that_shares_a_word_with_the_asked_work_is_no_wrong_option(tmp_path):

@@ -4,9 +4,9 @@ from fractions import Fraction
 
 import pytest
 
-from generator.questions.from_table import look_up
+from generator.questions.derived.from_table import look_up
+from generator.questions.drawing.seeded_random import SeededRandom
 from generator.questions.question import ChoiceKey, NumericKey
-from generator.questions.stream import Stream
 from tests.questions.small_bank import FULL, bank_of
 
 LABELS = [str(number) for number in range(40)]
@@ -16,7 +16,7 @@ SIZES = {80: "201", 120: "125", 180: "82", 240: "58.5"}
 
 def draws(folder, table):
     bank = bank_of(folder, {"tables/one.yml": table})
-    return [look_up(bank, bank.tables["one"], Stream(label)) for label in LABELS]
+    return [look_up(bank, bank.tables["one"], SeededRandom(label)) for label in LABELS]
 
 
 @pytest.fixture(scope="module")
@@ -56,7 +56,7 @@ def test_the_nearest_rows_are_the_slips(grades):
         assert len(derived.key.slips) == 2
         for slip in derived.key.slips:
             (grade,) = [grade for grade, size in SIZES.items() if size == slip.shown]
-            assert slip.says == f"That is the row for P grade {grade}."
+            assert slip.feedback == f"That is the row for P grade {grade}."
             assert not derived.key.band.holds(Fraction(slip.shown))
 
 

@@ -2,7 +2,7 @@
 
 import pytest
 
-from generator.bank.records import Item
+from generator.bank.models import Item
 from generator.questions.item_questions import kind_of, question_of_item, salt
 from generator.questions.question import (
     MINUTES,
@@ -41,7 +41,7 @@ def test_every_kind_of_item_gets_its_own_kind_of_key(bank):
 
 def test_level_pool_objective_and_source_are_those_of_the_record(bank):
     question = question_of_item(bank, bank.items["filler/mix/paste"], "A")
-    assert (question.level, question.pool) == ("apply", "exam")
+    assert (question.level, question.use) == ("apply", "exam")
     assert question.objective == "filler/mix"
     assert [source.tag for source in question.sources] == ["common_practice"]
 
@@ -95,7 +95,7 @@ def test_a_written_item_keeps_its_points_and_model(bank):
 
 def test_a_kind_without_a_key_is_refused(bank):
     entry = bank.items["filler/mix/why"]
-    bare = Item(level="recall", pool="study", source="common_practice", stem="Why?")
+    bare = Item(level="recall", use="study", source="common_practice", stem="Why?")
     assert kind_of(bare) == ""
     with pytest.raises((TypeError, KeyError)):
         question_of_item(bank, type(entry)(entry.name, bare, entry.node, entry.start), "A")

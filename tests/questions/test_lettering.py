@@ -4,8 +4,8 @@ from collections import Counter
 
 import pytest
 
-from generator.questions.lettering import item_options, lettered, matched, unlike
-from generator.questions.stream import Stream
+from generator.questions.drawing.lettering import item_options, lettered, matched, unlike
+from generator.questions.drawing.seeded_random import SeededRandom
 from tests.questions.small_bank import FIRST_JOB, PAPERS, bank_of, items
 
 WORDS = [("Degrease", True, "Wax."), ("Sand", False, "No."), ("Prime", False, "No.")]
@@ -27,14 +27,14 @@ def texts(key):
 
 
 def test_letters_run_from_a_and_each_option_keeps_its_reason():
-    key = lettered(WORDS, Stream("letters"))
+    key = lettered(WORDS, SeededRandom("letters"))
     assert [option.letter for option in key.options] == ["A", "B", "C"]
-    assert {(o.text, o.right, o.says) for o in key.options} == set(WORDS)
+    assert {(o.text, o.right, o.feedback) for o in key.options} == set(WORDS)
 
 
 def test_the_right_option_has_no_favourite_letter():
     seen = Counter(
-        next(o.letter for o in lettered(WORDS, Stream("spread", str(n))).options if o.right)
+        next(o.letter for o in lettered(WORDS, SeededRandom("spread", str(n))).options if o.right)
         for n in range(900)
     )
     # upper 0.1 % point of chi-square with 2 degrees: NIST/SEMATECH e-Handbook, 1.3.6.7.4
@@ -71,22 +71,22 @@ def test_the_right_option_has_no_favourite_letter():
 def test_numbers_stand_in_rising_order_whatever_the_draw(given, shown):
     for number in range(5):
         answers = [(text, False, "No.") for text in given]
-        assert texts(lettered(answers, Stream(str(number)))) == shown
+        assert texts(lettered(answers, SeededRandom(str(number)))) == shown
 
 
 def test_one_option_in_words_sends_all_through_the_draw():
     answers = [(text, False, "No.") for text in ("2 min", "10 min", "Overnight")]
-    assert len({tuple(texts(lettered(answers, Stream(str(n))))) for n in range(60)}) == 6
+    assert len({tuple(texts(lettered(answers, SeededRandom(str(n))))) for n in range(60)}) == 6
 
 
 def test_options_with_one_leading_number_do_not_keep_the_author_s_order():
     answers = [("1 coat wet", True, "Yes."), ("1 coat dry", False, "No.")]
-    first = {texts(lettered(answers, Stream(str(n))))[0] for n in range(30)}
+    first = {texts(lettered(answers, SeededRandom(str(n))))[0] for n in range(30)}
     assert first == {"1 coat wet", "1 coat dry"}
 
 
 def test_a_written_item_gives_its_own_options(bank):
-    key = item_options(bank.items["cleaning/wash/first"].record, Stream("own"))
+    key = item_options(bank.items["cleaning/wash/first"].record, SeededRandom("own"))
     assert sorted(texts(key)) == ["Degrease it", "Mask it", "Prime it", "Sand it"]
     assert [o.text for o in key.options if o.right] == ["Degrease it"]
 
@@ -94,12 +94,12 @@ def test_a_written_item_gives_its_own_options(bank):
 def test_a_match_joins_every_left_text_to_its_own_right_text(bank):
     record = bank.items["filler/shape/papers"].record
     for label in "abcdef":
-        key = matched(record, Stream(label))
+        key = matched(record, SeededRandom(label))
         left, right = dict(key.left), dict(key.right)
         joined = {left[number]: right[letter] for number, letter in key.answers}
-        said = {left[number]: says for number, says in key.says}
+        said = {left[number]: says for number, says in key.feedback}
         assert joined == {pair.left: pair.right for pair in record.pairs}
-        assert said == {pair.left: pair.says for pair in record.pairs}
+        assert said == {pair.left: pair.feedback for pair in record.pairs}
         assert list(left) == ["1", "2", "3"]
         assert list(right) == ["A", "B", "C", "D"]
         assert "Cut steel" in right.values()
@@ -107,7 +107,7 @@ def test_a_match_joins_every_left_text_to_its_own_right_text(bank):
 
 def test_both_sides_of_a_match_are_drawn(bank):
     record = bank.items["filler/shape/papers"].record
-    keys = [matched(record, Stream(str(n))) for n in range(200)]
+    keys = [matched(record, SeededRandom(str(n))) for n in range(200)]
     assert len({key.left for key in keys}) == 6
     assert len({key.right for key in keys}) == 24
 

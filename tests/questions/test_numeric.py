@@ -7,7 +7,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from generator.bank.numeric_solution import all_sets, set_count, solve
-from generator.questions.numeric import (
+from generator.questions.drawing.numeric import (
     NothingToDraw,
     band_text,
     draw_of,
@@ -15,7 +15,7 @@ from generator.questions.numeric import (
     numeric_key,
     prepared,
 )
-from generator.questions.stream import Stream
+from generator.questions.drawing.seeded_random import SeededRandom
 from generator.refinishing.catalogue import CATALOGUE
 from tests.questions.small_bank import PASTE, WET_FILM, bank_of, items
 
@@ -40,7 +40,7 @@ def paste(tmp_path_factory):
 def test_a_value_is_drawn_from_edition_form_item_name_and_attempt(wet):
     drawn = draw_solution(wet, SALT, "A").values
     for name, grid in wet.grids.items():
-        stream = Stream("Trailer bay", "1", "A", "film_build/films/one", name, "0")
+        stream = SeededRandom("Trailer bay", "1", "A", "film_build/films/one", name, "0")
         assert drawn[name] == grid[stream.below(len(grid))]
 
 
@@ -125,7 +125,7 @@ def test_the_key_is_the_quotient_rounded_once_and_every_slip_stands_apart(wet):
         assert [slip.band.holds(wrong) for slip, wrong in zip(
             key.slips, (dry * solids, dry / (1 - solids)), strict=True
         )] == [True, True]  # fmt: skip
-        assert key.says == "Thinner leaves, solids stay."
+        assert key.feedback == "Thinner leaves, solids stay."
 
 
 def test_what_passes_is_said_as_two_ends_with_the_unit(wet):
@@ -148,7 +148,7 @@ def test_both_said_ends_pass(wet, paste):
 COATS = """
 kind: numeric
 level: apply
-pool: both
+use: both
 source: common_practice
 stem: A target of {target} at {wet} wet a coat and {solids}. How many coats?
 given:
@@ -162,7 +162,7 @@ answer:
   rounding: up
 slips:
   - formula: target / wet
-    says: You counted wet film.
+    feedback: You counted wet film.
 """
 
 
@@ -181,7 +181,7 @@ def test_a_count_of_coats_passes_only_as_itself(tmp_path):
 SPEED = """
 kind: numeric
 level: apply
-pool: both
+use: both
 source: common_practice
 caution: Never above the speed on the disc.
 stem: A disc of {disc} may run at {rim}. Highest speed in rpm, down to the next 10?
@@ -197,7 +197,7 @@ answer:
   tolerance: 20 rpm
 slips:
   - formula: 2 * highest_speed(disc, rim)
-    says: You took the radius.
+    feedback: You took the radius.
 """
 
 

@@ -7,7 +7,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from generator.bank.precedence import closure, has_cycle, is_legal
-from generator.questions.ordering import (
+from generator.questions.drawing.ordering import (
     MOST_ORDERS,
     Scored,
     drawable_subsets,
@@ -15,7 +15,7 @@ from generator.questions.ordering import (
     scored_item,
     scored_procedure,
 )
-from generator.questions.stream import Stream
+from generator.questions.drawing.seeded_random import SeededRandom
 from tests.questions.small_bank import MIX_FILLER, WASH_ORDER, bank_of, items
 
 
@@ -48,7 +48,7 @@ def test_a_habit_never_scores(bank):
     scored = scored_item(bank.items["cleaning/wash/order"].record)
     assert ("wipe", "tape") not in scored.reasons
     assert len(scored.reasons) == 4
-    key = order_key(scored, tuple(scored.steps), Stream("habit"))
+    key = order_key(scored, tuple(scored.steps), SeededRandom("habit"))
     assert key.orders == 2
 
 
@@ -61,7 +61,7 @@ def test_an_optional_step_and_its_pairs_are_left_out(bank):
 
 def test_the_count_of_orders_is_that_of_a_brute_force_count(bank):
     scored = scored_item(bank.items["cleaning/wash/order"].record)
-    key = order_key(scored, tuple(scored.steps), Stream("count"))
+    key = order_key(scored, tuple(scored.steps), SeededRandom("count"))
     # rinse, wash, dry come in a row; then wipe and tape in either order
     assert key.orders == len(right_orders(key)) == 2
     assert key.one_order in right_orders(key)
@@ -69,7 +69,7 @@ def test_the_count_of_orders_is_that_of_a_brute_force_count(bank):
 
 def test_every_pair_shown_has_its_class_and_its_reason(bank):
     scored = scored_item(bank.items["cleaning/wash/order"].record)
-    key = order_key(scored, tuple(scored.steps), Stream("pairs"))
+    key = order_key(scored, tuple(scored.steps), SeededRandom("pairs"))
     texts = dict(key.steps)
     told = {(texts[p.first], texts[p.then]): (p.pair_class, p.reason) for p in key.pairs}
     assert told == {
@@ -82,7 +82,7 @@ def test_every_pair_shown_has_its_class_and_its_reason(bank):
 
 def test_a_pair_through_a_step_not_shown_gives_both_reasons_and_the_graver_class():
     scored = scored_of("abcd", [("a", "b"), ("b", "c"), ("c", "d")], danger=[("a", "b")])
-    key = order_key(scored, ("a", "c", "d"), Stream("through"))
+    key = order_key(scored, ("a", "c", "d"), SeededRandom("through"))
     letters = {text: letter for letter, text in key.steps}
     (through,) = [pair for pair in key.pairs if pair.first == letters["do a"]]
     assert through.then == letters["do c"]
@@ -92,7 +92,7 @@ def test_a_pair_through_a_step_not_shown_gives_both_reasons_and_the_graver_class
 
 def test_a_stated_danger_is_shown_though_other_pairs_imply_it():
     scored = scored_of("abc", [("a", "b"), ("b", "c"), ("a", "c")], danger=[("a", "c")])
-    key = order_key(scored, ("a", "b", "c"), Stream("danger"))
+    key = order_key(scored, ("a", "b", "c"), SeededRandom("danger"))
     texts = dict(key.steps)
     told = {(texts[pair.first], texts[pair.then]): pair.pair_class for pair in key.pairs}
     assert told["do a", "do c"] == "danger"
@@ -138,7 +138,7 @@ orders = steps.flatmap(
 @given(orders)
 def test_what_is_shown_never_is_a_right_order_and_the_key_always_is(drawn):
     names, pairs, label = drawn
-    key = order_key(scored_of(names, pairs), tuple(names), Stream(label))
+    key = order_key(scored_of(names, pairs), tuple(names), SeededRandom(label))
     shown = tuple(letter for letter, _ in key.steps)
     told = [(pair.first, pair.then) for pair in key.pairs]
     assert shown == tuple("ABCDEFG"[: len(names)])
@@ -149,7 +149,7 @@ def test_what_is_shown_never_is_a_right_order_and_the_key_always_is(drawn):
 @given(orders)
 def test_the_pairs_shown_allow_the_same_orders_as_the_pairs_stated(drawn):
     names, pairs, label = drawn
-    key = order_key(scored_of(names, pairs), tuple(names), Stream(label))
+    key = order_key(scored_of(names, pairs), tuple(names), SeededRandom(label))
     texts = dict(key.steps)
     told = {(texts[p.first][3:], texts[p.then][3:]) for p in key.pairs}
     assert closure(told) == closure(pairs)
@@ -161,7 +161,7 @@ def test_drawn_sets_keep_to_the_limits(drawn):
     names, pairs, label = drawn
     scored = scored_of(names, pairs)
     for subset in drawable_subsets(scored)[:3]:
-        key = order_key(scored, subset, Stream(label))
+        key = order_key(scored, subset, SeededRandom(label))
         tied = {letter for pair in key.pairs for letter in (pair.first, pair.then)}
         assert 4 <= len(subset) <= 6
         assert 1 <= key.orders <= MOST_ORDERS

@@ -23,7 +23,7 @@ def test_every_item_is_there_and_stands_for_itself(bank):
     assert set(written) == set(bank.items)
     assert all(askable.record == name for name, askable in written.items())
     paste = written["filler/mix/paste"]
-    assert (paste.module, paste.objective, paste.kind, paste.pool) == (
+    assert (paste.module, paste.objective, paste.kind, paste.use) == (
         "filler",
         "filler/mix",
         "numeric",
@@ -47,7 +47,7 @@ def test_what_an_askable_says_of_itself_holds_for_what_it_makes(bank):
             assert question.name == askable.name
             assert question.kind == askable.kind
             assert question.objective == askable.objective
-            assert question.pool == askable.pool
+            assert question.use == askable.use
             assert question.safety == askable.safety
 
 

@@ -2,8 +2,12 @@
 
 import pytest
 
-from generator.questions.procedure_slips import FEWEST_WRONG, what_goes_wrong, which_is_missing
-from generator.questions.stream import Stream
+from generator.questions.derived.procedure_slips import (
+    FEWEST_WRONG,
+    what_goes_wrong,
+    which_is_missing,
+)
+from generator.questions.drawing.seeded_random import SeededRandom
 from tests.questions.small_bank import MIX_FILLER, WASH_TRAILER, bank_of
 
 LABELS = [str(number) for number in range(40)]
@@ -12,7 +16,7 @@ ROW = ("Sweep the bay", "Wet the floor", "Hang the panel", "Spray the coat", "Cl
 
 def work(title, *steps, pairs=(), objective="filler/mix"):
     """Write a procedure of steps named a, b, c; pairs are (first, then, class, result, harm)."""
-    listed = "".join(f"  - {{step: {'abcdefg'[n]}, does: {s}}}\n" for n, s in enumerate(steps))
+    listed = "".join(f"  - {{step: {'abcdefg'[n]}, action: {s}}}\n" for n, s in enumerate(steps))
     tied = "".join(
         f"  - {{first: {first}, then: {then}, class: {its_class},"
         f" reason: Because {first} leads to {then}, goes_wrong: {result}, harm: {harm}}}\n"
@@ -30,7 +34,7 @@ def draws(maker, folder, **procedures):
     """Draw from the procedure named 'asked' in a bank of some procedures."""
     files = {f"procedures/{name}.yml": text for name, text in procedures.items()}
     bank = bank_of(folder, files)
-    return [maker(bank, bank.procedures["asked"], Stream(label)) for label in LABELS]
+    return [maker(bank, bank.procedures["asked"], SeededRandom(label)) for label in LABELS]
 
 
 def right(derived):
@@ -86,7 +90,7 @@ def test_a_gap_with_too_few_wrong_steps_is_not_asked_about(tmp_path):
 
 
 def test_an_optional_step_of_another_job_is_no_wrong_option(tmp_path):
-    steps = "  - {step: towel, does: Towel the wing}\n"
+    steps = "  - {step: towel, action: Towel the wing}\n"
     optional = WASH_TRAILER.replace(steps, steps.replace("wing}", "wing, optional: true}"))
     assert optional != WASH_TRAILER
     asked = work("Spray", *ROW[:4], pairs=CHAIN[:3])
@@ -100,7 +104,7 @@ def test_the_reason_is_that_of_a_pair_with_a_neighbour_where_there_is_one(tmp_pa
     asked = work("Spray", *ROW, pairs=pairs)
     for derived in draws(which_is_missing, tmp_path, asked=asked, wash=WASH_TRAILER):
         if right(derived).text == "Hang the panel":
-            assert right(derived).says == "Because b leads to c"
+            assert right(derived).feedback == "Because b leads to c"
 
 
 SLIPS = [

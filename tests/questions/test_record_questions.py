@@ -2,7 +2,7 @@
 
 import pytest
 
-from generator.questions.record_questions import record_questions
+from generator.questions.derived.record_questions import record_questions
 from tests.questions.small_bank import FULL, bank_of
 
 
@@ -60,8 +60,8 @@ def test_a_record_that_rests_on_memory_serves_study_only(tmp_path):
     )
     bank = bank_of(tmp_path, files)
     questions = by_name(bank)
-    assert questions["procedures/wash_trailer/before"].pool(bank) == "study"
-    assert questions["procedures/mix_filler/before"].pool(bank) == "both"
+    assert questions["procedures/wash_trailer/before"].use(bank) == "study"
+    assert questions["procedures/mix_filler/before"].use(bank) == "both"
     assert questions["procedures/wash_trailer/before"].make(bank, "A").pool == "study"
 
 

@@ -14,7 +14,7 @@ import pytest
 from generator.bank import Bank
 from generator.bank.guarding import StepHazards, step_hazards, unsafe_at
 from generator.questions import askables
-from generator.questions.ordering import Scored, scored_item, scored_procedure
+from generator.questions.drawing.ordering import Scored, scored_item, scored_procedure
 from generator.questions.question import OrderKey
 from tests.bank.test_question_bank import found
 
@@ -29,7 +29,7 @@ def real_bank() -> Bank:
 
 
 def works() -> dict[str, tuple[StepHazards, list[tuple[str, str]], Scored]]:
-    """Give of every procedure and order item hazards, scoring pairs and what a question marks."""
+    """Return of every procedure and order item hazards, scoring pairs and what a question marks."""
     bank = real_bank()
     entries = [(f"procedures/{n}", e.record, scored_procedure) for n, e in bank.procedures.items()]
     entries += [
@@ -81,7 +81,7 @@ def test_so_do_the_orders_of_what_a_question_marks_and_the_order_as_listed(name:
 def accepted(
     letters: Sequence[str], pairs: Sequence[tuple[str, str]], label: str
 ) -> Iterator[tuple[str, ...]]:
-    """Give every order that keeps the pairs, or some drawn at random where there are many lines."""
+    """Return every order that keeps the pairs, or some drawn at random if there are many lines."""
     if len(letters) > MOST_WALKED:
         yield from random_orders(letters, pairs, label)
         return

@@ -4,7 +4,7 @@ from fractions import Fraction
 
 import pytest
 
-from generator.questions.sizes import stated_size
+from generator.questions.drawing.sizes import stated_size
 
 
 @pytest.mark.parametrize(

@@ -2,7 +2,7 @@
 
 import pytest
 
-from generator.bank.records import SourceTag
+from generator.bank.models import SourceTag
 from generator.questions.sources import COMMON_PRACTICE, FROM_MEMORY, shown_source, shown_sources
 from tests.questions.small_bank import bank_of
 

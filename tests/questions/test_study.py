@@ -22,7 +22,7 @@ def every(asked):
 
 def test_nothing_from_the_exam_pool_is_shown(bank, asked):
     shown = {question["id"] for variants in every(asked) for question in variants}
-    kept = {name for name, entry in bank.items.items() if entry.record.pool == "exam"}
+    kept = {name for name, entry in bank.items.items() if entry.record.use == "exam"}
     assert kept == {"filler/mix/paste", "filler/mix/safe", "cleaning/wash/order"}
     assert not kept & shown
     assert set(bank.items) - kept <= shown
@@ -48,7 +48,7 @@ def test_a_numeric_question_comes_in_six_draws(asked):
 
 def test_a_grid_of_six_gives_all_six(tmp_path):
     for number in range(8):
-        body = PASTE.replace("pool: exam", "pool: study")
+        body = PASTE.replace("use: exam", "use: study")
         files = {"items/filler/mix.yml": items(**{f"paste_{number}": body})}
         bank = bank_of(tmp_path / str(number), files)
         (variants,) = study_questions(bank)["filler"]
@@ -56,7 +56,7 @@ def test_a_grid_of_six_gives_all_six(tmp_path):
 
 
 def test_a_small_grid_gives_each_draw_once(tmp_path):
-    body = PASTE.replace("pool: exam", "pool: study").replace("[100, 150, 250]", "[100]")
+    body = PASTE.replace("use: exam", "use: study").replace("[100, 150, 250]", "[100]")
     bank = bank_of(tmp_path, {"items/filler/mix.yml": items(paste=body)})
     (variants,) = study_questions(bank)["filler"]
     assert sorted(question["draw"]["share"] for question in variants) == ["2\u00a0%", "3\u00a0%"]

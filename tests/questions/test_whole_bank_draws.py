@@ -14,14 +14,14 @@ from generator.bank.checks.options import normal
 from generator.bank.numeric_solution import Refusal, Solution, all_sets, corners, set_count, solve
 from generator.quantities import Quantity
 from generator.questions import as_plain, askables
-from generator.questions.numeric import draw_solution, numeric_key, prepared
-from generator.questions.ordering import (
+from generator.questions.drawing.numeric import draw_solution, numeric_key, prepared
+from generator.questions.drawing.ordering import (
     drawable_subsets,
     order_key,
     scored_item,
     scored_procedure,
 )
-from generator.questions.stream import Stream
+from generator.questions.drawing.seeded_random import SeededRandom
 from generator.refinishing.catalogue import CATALOGUE
 from tests.questions.worked_apart import WITH_A_ROUNDED_FACTOR, WORKED_APART
 
@@ -157,7 +157,7 @@ def plain_numbers(values):
 
 
 def test_every_item_that_an_exam_may_draw_is_worked_a_second_time(bank):
-    drawn = {entry.name for entry in numeric_entries(bank) if entry.record.pool in ("exam", "both")}
+    drawn = {entry.name for entry in numeric_entries(bank) if entry.record.use in ("exam", "both")}
     assert drawn - WORKED_APART.keys() == set()
 
 
@@ -177,7 +177,7 @@ def test_a_second_working_meets_the_key_on_every_draw(name, numeric, solved):
 
 
 def texts(value):
-    """Give every text inside plain data."""
+    """Return every text inside plain data."""
     if isinstance(value, str):
         yield value
     elif isinstance(value, dict):
@@ -208,7 +208,7 @@ def test_every_drawn_value_is_shown_to_the_learner(asked):
 
 
 def order_questions(bank):
-    """Give name, scored steps and steps shown of every order question, thinned evenly."""
+    """Return name, scored steps and steps shown of every order question, thinned evenly."""
     for name, entry in bank.procedures.items():
         scored = scored_procedure(entry.record)
         subsets = drawable_subsets(scored)
@@ -228,7 +228,7 @@ def kept(order, pairs):
 def test_every_order_question_counts_the_orders_that_keep_its_pairs(bank):
     found = 0
     for name, scored, subset in order_questions(bank):
-        key = order_key(scored, subset, Stream(name))
+        key = order_key(scored, subset, SeededRandom(name))
         letters = [letter for letter, _ in key.steps]
         named = [(pair.first, pair.then) for pair in key.pairs]
         legal = sum(kept(order, named) for order in permutations(letters))
@@ -242,7 +242,7 @@ def test_every_order_question_counts_the_orders_that_keep_its_pairs(bank):
 
 def test_every_named_pair_has_a_reason_and_follows_from_stated_pairs(bank):
     for name, scored, subset in order_questions(bank):
-        key = order_key(scored, subset, Stream(name))
+        key = order_key(scored, subset, SeededRandom(name))
         by_text = {text: step for step, text in scored.steps.items()}
         steps = {letter: by_text[text] for letter, text in key.steps}
         for pair in key.pairs:
@@ -261,8 +261,8 @@ def reachable(pairs, first, then):
 
 
 def whole_order(scored, label):
-    """Give one order of all the steps that keeps every stated pair, drawn by a label."""
-    stream, left, order = Stream(label), list(scored.steps), []
+    """Return one order of all the steps that keeps every stated pair, drawn by a label."""
+    stream, left, order = SeededRandom(label), list(scored.steps), []
     while left:
         free = [s for s in left if not any(b == s and a in left for a, b in scored.reasons)]
         step = stream.choose(free)
@@ -273,7 +273,7 @@ def whole_order(scored, label):
 
 def test_whoever_does_the_whole_job_right_is_right_on_every_part_of_it(bank):
     for name, scored, subset in order_questions(bank):
-        key = order_key(scored, subset, Stream(name))
+        key = order_key(scored, subset, SeededRandom(name))
         by_text = {scored.steps[step]: step for step in subset}
         letters = {by_text[text]: letter for letter, text in key.steps}
         named = [(pair.first, pair.then) for pair in key.pairs]
@@ -295,8 +295,10 @@ def test_every_derived_choice_has_one_right_option_and_a_reason_for_each(choices
         assert sum(option.right for option in options) == 1, question.name
         assert 3 <= len(options) <= 4, question.name
         assert len({normal(option.text) for option in options}) == len(options), question.name
-        assert all(option.says.strip() for option in options), question.name
-        assert all(normal(option.says) != normal(option.text) for option in options), question.name
+        assert all(option.feedback.strip() for option in options), question.name
+        assert all(normal(option.feedback) != normal(option.text) for option in options), (
+            question.name
+        )
 
 
 def test_no_other_name_of_a_fault_is_a_wrong_name_for_it(bank, choices):
@@ -324,7 +326,7 @@ def test_what_rests_on_memory_is_never_for_exams(asked):
     for askable in asked:
         question = askable.make("A", ())
         if any(source.tag == "from_memory" for source in question.sources):
-            assert askable.pool == "study", askable.name
+            assert askable.use == "study", askable.name
 
 
 def test_all_drawn_kinds_stay_what_they_were_said_to_be(asked):

@@ -9,8 +9,8 @@ from hypothesis import strategies as st
 from generator.bank.numeric_solution import all_sets, solve
 from generator.formulas import parse_formula
 from generator.quantities import Quantity, Ratio, unit_named
-from generator.questions.numeric import prepared
-from generator.questions.working import _Writer, rounding_line, value_text, working_lines
+from generator.questions.drawing.numeric import prepared
+from generator.questions.drawing.working import _Writer, rounding_line, value_text, working_lines
 from generator.refinishing.catalogue import CATALOGUE
 from tests.questions.small_bank import PASTE, WET_FILM, bank_of, items
 

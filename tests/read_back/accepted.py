@@ -17,7 +17,7 @@ Ends = tuple[Fraction, Fraction]
 
 
 def ends_of(answer: Record, exact: Fraction) -> Ends:
-    """Give the least and the greatest number that pass.
+    """Return the least and the greatest number that pass.
 
     Within half a step of the unrounded answer, or within the item's own tolerance, and always the
     rounded answer. Past a stated limit nothing passes; nor on the wrong side of what is rounded

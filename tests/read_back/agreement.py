@@ -63,7 +63,7 @@ def _compared(bank: PlainBank, paper: Part, key: Part, guide: Part | None) -> Ou
 
 
 def _stem_start(bank: PlainBank, name: str) -> str:
-    """Give the words of a hand-written stem as far as its first drawn value."""
+    """Return the words of a hand-written stem as far as its first drawn value."""
     item = bank.items.get(name)
     return item["stem"].split("{")[0] if item else ""
 
@@ -100,7 +100,7 @@ def _letters(bank: PlainBank, paper: Part, key: Part) -> Outcome:
 def _order(bank: PlainBank, paper: Part, key: Part) -> Outcome:
     name = key.heading.split("/")
     record = bank.procedures[name[1]] if name[0] == "procedures" else bank.items[key.heading]
-    texts = {step["step"]: bare(step["does"]) for step in record["steps"]}
+    texts = {step["step"]: bare(step["action"]) for step in record["steps"]}
     shown = read_list(squeezed(paper.body.split(BOXES)[0]), texts.values())
     by_text = {text: letter for letter, text in shown.items()}
     letters = {step: by_text[text] for step, text in texts.items() if text in by_text}
@@ -189,5 +189,5 @@ def _list_disagreements(
 
 
 def _loose(text: str) -> str:
-    """Give the pattern of a text in which a reader of PDF may have put spaces."""
+    """Return the pattern of a text in which a reader of PDF may have put spaces."""
     return " ?".join(re.escape(sign) for sign in squeezed(text))

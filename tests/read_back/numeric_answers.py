@@ -28,7 +28,7 @@ class Stated:
 
     @property
     def short(self) -> str:
-        """Give answer and numbers that pass as the list at the top of the key has them."""
+        """Return answer and numbers that pass as the list at the top of the key has them."""
         return f"{self.shown} {self.unit} {self.accept}"
 
 

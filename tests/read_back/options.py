@@ -52,7 +52,7 @@ def read_order(tight: str, shown: Marked) -> str:
 def _runs(
     tight: str, start: int, marks: str, texts: Collection[str]
 ) -> Iterator[tuple[int, dict[str, str]]]:
-    """Give every list that starts at a place, with the place where it ends."""
+    """Return every list that starts at a place, with the place where it ends."""
     waiting: list[tuple[int, dict[str, str]]] = [(start, {})]
     while waiting:
         place, found = waiting.pop()

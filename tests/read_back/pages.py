@@ -31,7 +31,7 @@ class Part:
 
     @property
     def tight(self) -> str:
-        """Give the body without spaces: a reader of PDF guesses where they were."""
+        """Return the body without spaces: a reader of PDF guesses where they were."""
         return squeezed(self.body)
 
 

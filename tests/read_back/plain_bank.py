@@ -36,17 +36,17 @@ def plain_bank(root: Path) -> PlainBank:
 
 
 def bare(text: str) -> str:
-    """Give a text as it can be looked for on a page: no spaces, no marks of emphasis."""
+    """Return a text as it can be looked for on a page: no spaces, no marks of emphasis."""
     return squeezed(text.replace("*", ""))
 
 
 def inside(text: str) -> str:
-    """Give a text as it can be looked for inside another sentence."""
+    """Return a text as it can be looked for inside another sentence."""
     return bare(text).rstrip(".").casefold()
 
 
 def templates(item: Record) -> list[str]:
-    """Give the stem and the rows of an item's sheet, with their placeholders."""
+    """Return the stem and the rows of an item's sheet, with their placeholders."""
     sheet = item.get("sheet") or {"rows": []}
     return [item["stem"], *("".join(row) for row in sheet["rows"])]
 

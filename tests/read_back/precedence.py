@@ -8,17 +8,17 @@ Pairs = set[tuple[str, str]]
 
 
 def scored_pairs(record: Record) -> Pairs:
-    """Give the stated pairs that score; a habit is no rule."""
+    """Return the stated pairs that score; a habit is no rule."""
     return {(p["first"], p["then"]) for p in record["pairs"] if p["class"] != "habit"}
 
 
 def dangers(record: Record) -> Pairs:
-    """Give the stated pairs that protect people."""
+    """Return the stated pairs that protect people."""
     return {(p["first"], p["then"]) for p in record["pairs"] if p["class"] == "danger"}
 
 
 def followed(pairs: Pairs) -> Pairs:
-    """Give all that follows from some pairs, step by step, until nothing new comes."""
+    """Return all that follows from some pairs, step by step, until nothing new comes."""
     found = set(pairs)
     while True:
         more = {(a, d) for a, b in found for c, d in found if b == c} - found
@@ -28,7 +28,7 @@ def followed(pairs: Pairs) -> Pairs:
 
 
 def earlier(step: str, pairs: Pairs) -> set[str]:
-    """Give every step that must come before one."""
+    """Return every step that must come before one."""
     return {first for first, then in followed(pairs) if then == step}
 
 

@@ -21,7 +21,7 @@ class Options:
 
 
 def options_of(bank: PlainBank, name: str, tight: str) -> Options:
-    """Give the options of a question by its name and its words on the paper."""
+    """Return the options of a question by its name and its words on the paper."""
     first, *rest = name.split("/")
     if first not in ("procedures", "faults", "tables"):
         return _of_item(bank.items[name])
@@ -41,8 +41,8 @@ def _of_item(item: Record) -> Options:
 
 
 def steps_of(record: Record) -> dict[str, str]:
-    """Give the steps of a card that must be done, in their order."""
-    return {s["step"]: s["does"] for s in record["steps"] if s.get("optional") != "true"}
+    """Return the steps of a card that must be done, in their order."""
+    return {s["step"]: s["action"] for s in record["steps"] if s.get("optional") != "true"}
 
 
 def _next(bank: PlainBank, record: Record, tight: str) -> Options:
@@ -85,7 +85,7 @@ def _missing(bank: PlainBank, record: Record, tight: str) -> Options:
 
 
 def _goes_wrong(bank: PlainBank, record: Record, tight: str) -> Options:
-    does = {step["step"]: step["does"] for step in record["steps"]}
+    does = {step["step"]: step["action"] for step in record["steps"]}
     right = [
         pair["goes_wrong"]
         for pair in record["pairs"]

@@ -18,7 +18,7 @@ class NotOnPaper(ValueError):
 
 
 def words_of(unit: str) -> str:
-    """Give the pattern of a value in a unit as it stands on paper without spaces."""
+    """Return the pattern of a value in a unit as it stands on paper without spaces."""
     if unit == "ratio":
         return rf"{NUMBER}(?::{NUMBER})+"
     symbols = {unit_named(unit).symbol, unit_named(unit).singular or unit_named(unit).symbol}
@@ -26,7 +26,7 @@ def words_of(unit: str) -> str:
 
 
 def pattern_of(template: str, units: Mapping[str, str]) -> str:
-    """Give the pattern of a stem or a row, with a group for each placeholder in it."""
+    """Return the pattern of a stem or a row, with a group for each placeholder in it."""
     seen = set()
     pattern = ""
     # the article in front of a number follows the number: a 5 in disc, an 8 in disc

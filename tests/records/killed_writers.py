@@ -18,11 +18,12 @@ from pathlib import Path
 ROOT = Path(__file__).parents[2]
 sys.path.insert(0, str(ROOT))
 
-from generator.records import Person, database, migrations, open_records  # noqa: E402
-from generator.records.database import integrity_problems  # noqa: E402
-from generator.records.issues import issue_of  # noqa: E402
-from generator.records.people import add_people, all_people  # noqa: E402
-from generator.records.sittings import keep_sittings, sittings_of  # noqa: E402
+from generator.records import Person, open_records  # noqa: E402
+from generator.records.issues.issues import issue_of  # noqa: E402
+from generator.records.people.people import add_people, all_people  # noqa: E402
+from generator.records.sittings.sittings import keep_sittings, sittings_of  # noqa: E402
+from generator.records.store import database, migrations  # noqa: E402
+from generator.records.store.database import integrity_problems  # noqa: E402
 from tests.records.small_records import AT, form, issued, marked, sitting  # noqa: E402
 
 FORMS = 400
@@ -91,7 +92,7 @@ def killed(kind: str, folder: Path, seconds: float) -> list[str]:
 
 
 def problems_of(kind: str, folder: Path, said: list[str]) -> list[str]:
-    """Give what is lost or half there, after a writer said what it had done."""
+    """Return what is lost or half there, after a writer said what it had done."""
     if kind == "migrate":
         database.STEPS = (*migrations.STEPS, *NEW_STEPS)
     try:

@@ -9,14 +9,14 @@ from pathlib import Path
 from typing import Any
 
 from generator.records import Person, open_records
-from generator.records.certificates import Training
-from generator.records.dated_facts import DatedFact, add_fact
-from generator.records.frozen_forms import FrozenForm
-from generator.records.issues import freeze, papers_written
-from generator.records.marked import KeptMark, Marked, Verdict
-from generator.records.observations import Observation, ObservedStep, observe
-from generator.records.people import add_people
-from generator.records.sittings import NewSitting, keep_sittings
+from generator.records.certificates.certificates import Training
+from generator.records.issues.frozen_forms import FrozenForm
+from generator.records.issues.issues import freeze, papers_written
+from generator.records.people.people import add_people
+from generator.records.practice.dated_facts import DatedFact, add_fact
+from generator.records.practice.observations import Observation, ObservedStep, observe
+from generator.records.sittings.sittings import NewSitting, keep_sittings
+from generator.records.sittings.stored_marks import KeptMark, Marked, Verdict
 
 AT = "2026-03-02T10:00:00"
 TODAY = date(2026, 11, 25)
@@ -38,7 +38,7 @@ def small_records(folder: Path) -> Iterator[sqlite3.Connection]:
 
 
 def question(number: int, text: str = "") -> dict[str, Any]:
-    """Give a choice question as plain JSON."""
+    """Return a choice question as plain JSON."""
     return {
         "id": f"mixing/flow_cup/item_{number}",
         "objective": "mixing/flow_cup",
@@ -49,7 +49,7 @@ def question(number: int, text: str = "") -> dict[str, Any]:
 
 
 def form(label: str = "A", person: str = "", text: str = "") -> FrozenForm:
-    """Give a form of three questions of two marks."""
+    """Return a form of three questions of two marks."""
     content = {
         "title": "Cup check",
         "blueprint": "cup_check",
@@ -72,7 +72,7 @@ OBJECTIVES = ("spray_gun/allowed_guns", "spray_gun/gun_stroke", "booth_climate/c
 def training_form(
     label: str = "A", person: str = "", objectives: Sequence[str] = OBJECTIVES
 ) -> FrozenForm:
-    """Give a form of painter training that asks these objectives."""
+    """Return a form of painter training that asks these objectives."""
     plain = form(label, person)
     content = plain.content | {
         "blueprint": PLAN,
@@ -103,7 +103,7 @@ def issued(connection: sqlite3.Connection, *forms: FrozenForm, blueprint: str = 
 
 
 def marked(*shares: int, verdict: Verdict = "passed", says: str = "Well done.") -> Marked:
-    """Give a marking; a share is 1 for right and 0 for wrong."""
+    """Return a marking; a share is 1 for right and 0 for wrong."""
     marks = tuple(
         KeptMark(n, Fraction(share), "right" if share else "wrong", {"notes": [says]})
         for n, share in enumerate(shares, start=1)
@@ -112,14 +112,14 @@ def marked(*shares: int, verdict: Verdict = "passed", says: str = "Well done.") 
 
 
 def sitting(label: str = "A", person: str = "", answer: str = "A", **more: Any) -> NewSitting:
-    """Give a sitting with all right, or with other marks as `marked` takes them."""
+    """Return a sitting with all right, or with other marks as `marked` takes them."""
     responses = {str(n): {"form": "chosen", "letters": [answer]} for n in (1, 2, 3)}
     marks = more.get("marks", marked(1, 1, 1))
     return NewSitting(label, responses, marks, person, more.get("sat", ""))
 
 
 def bytes_of(folder: Path) -> bytes:
-    """Give the bytes of every file in a folder, one after the other."""
+    """Return the bytes of every file in a folder, one after the other."""
     return b"\n".join(path.read_bytes() for path in sorted(folder.rglob("*")) if path.is_file())
 
 
@@ -136,7 +136,7 @@ STEPS = (
 def look(
     person: str = ANN.code, steps: tuple[ObservedStep, ...] = STEPS, **more: str
 ) -> Observation:
-    """Give an observation of two steps."""
+    """Return an observation of two steps."""
     text = {"observer": TRAINER.code, "observed": "2026-03-01", "procedure": "mix_two_pack"} | more
     return Observation(person=person, title="Mix a two-pack", steps=steps, **text)
 
@@ -155,7 +155,7 @@ def passed(connection: sqlite3.Connection, code: str = ANN.code) -> int:
 
 
 def trained(connection: sqlite3.Connection, code: str = ANN.code, **look_more: str) -> None:
-    """Give a person all that a certificate asks for."""
+    """Return a person all that a certificate asks for."""
     passed(connection, code)
     watched(connection, code, *WORK, **look_more)
     add_fact(connection, DatedFact(code, "painter_training", "2024-02-29"), AT, TODAY)

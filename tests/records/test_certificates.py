@@ -6,22 +6,22 @@ from fractions import Fraction
 import pytest
 
 from generator.records import RecordsRefused
-from generator.records.amending import put_back, take_out
-from generator.records.certificate_content import NO_FIT_TEST, NOT_SAID
-from generator.records.certificates import (
+from generator.records.certificates.certificate_content import NO_FIT_TEST, NOT_SAID
+from generator.records.certificates.certificates import (
     Training,
     all_certificates,
     certificate_of,
     certificates_of,
     certify,
 )
-from generator.records.corrections import Correction, correct
-from generator.records.dated_facts import DatedFact, add_fact
-from generator.records.issues import take_back_void, void
-from generator.records.marked import KeptMark, Marked
-from generator.records.observations import ObservedStep, observe
-from generator.records.painter_topics import SOURCE, TOPICS
-from generator.records.sittings import keep_sittings, sittings_of
+from generator.records.certificates.painter_topics import SOURCE, TOPICS
+from generator.records.issues.issues import take_back_void, void
+from generator.records.practice.amending import put_back, take_out
+from generator.records.practice.dated_facts import DatedFact, add_fact
+from generator.records.practice.observations import ObservedStep, observe
+from generator.records.sittings.corrections import Correction, correct
+from generator.records.sittings.sittings import keep_sittings, sittings_of
+from generator.records.sittings.stored_marks import KeptMark, Marked
 from tests.records.real_bank import real_bank
 from tests.records.small_records import (
     ALL_DONE,
@@ -55,7 +55,7 @@ def certified(connection, code=ANN.code, trainer=TRAINER.code, today=TODAY, trai
 
 
 def missing(connection, **more):
-    """Give the parts that a refusal names; no certificate is kept."""
+    """Return the parts that a refusal names; no certificate is kept."""
     with pytest.raises(RecordsRefused) as refused:
         certified(connection, **more)
     first, *parts = str(refused.value).split("\n  - ")

@@ -7,9 +7,10 @@ from pathlib import Path
 
 import pytest
 
-from generator.records import RecordsRefused, migrations, open_records
-from generator.records.database import FILE_NAME, integrity_problems, make_private, writing
-from generator.records.people import all_people
+from generator.records import RecordsRefused, open_records
+from generator.records.people.people import all_people
+from generator.records.store import migrations
+from generator.records.store.database import FILE_NAME, integrity_problems, make_private, writing
 from tests.records.small_disk import small_disk as small_disk
 from tests.records.small_records import ANN, BOB, TRAINER, small_records
 
@@ -17,7 +18,7 @@ EVERYONE = (ANN, BOB, TRAINER)
 
 
 def mode(path: Path) -> int:
-    """Give the permissions of a path."""
+    """Return the permissions of a path."""
     return stat.S_IMODE(path.stat().st_mode)
 
 
@@ -58,7 +59,7 @@ def test_the_settings_that_keep_the_file_safe_are_on(tmp_path: Path) -> None:
 
 
 def refusal(folder: Path) -> str:
-    """Give the sentence with which records are refused."""
+    """Return the sentence with which records are refused."""
     with pytest.raises(RecordsRefused) as refused, open_records(folder) as connection:
         connection.execute("SELECT * FROM people").fetchall()
     return str(refused.value)
@@ -102,7 +103,7 @@ def test_records_of_a_later_version_are_refused_and_stay_as_they_are(tmp_path: P
 
 
 def later_steps(*more: str) -> tuple[str, ...]:
-    """Give the steps of an imagined later version."""
+    """Return the steps of an imagined later version."""
     return (*migrations.STEPS, *more)
 
 
@@ -112,7 +113,7 @@ def test_moving_forward_keeps_what_an_older_version_wrote(
     with small_records(tmp_path):
         pass
     steps = later_steps("ALTER TABLE people ADD COLUMN shop TEXT NOT NULL DEFAULT 'bay 1'")
-    monkeypatch.setattr("generator.records.database.STEPS", steps)
+    monkeypatch.setattr("generator.records.store.database.STEPS", steps)
     with open_records(tmp_path / "records") as connection:
         assert all_people(connection) == EVERYONE
         shops = connection.execute("SELECT DISTINCT shop FROM people").fetchall()
@@ -128,7 +129,7 @@ def test_a_step_that_fails_leaves_the_older_version_whole(
         pass
     before = len(migrations.STEPS)
     steps = later_steps("CREATE TABLE added (id INTEGER) STRICT; INSERT INTO nowhere VALUES (1)")
-    monkeypatch.setattr("generator.records.database.STEPS", steps)
+    monkeypatch.setattr("generator.records.store.database.STEPS", steps)
     assert "cannot be used: no such table: nowhere" in refusal(tmp_path / "records")
     monkeypatch.undo()
     with open_records(tmp_path / "records") as connection:
@@ -173,7 +174,7 @@ def test_a_disk_that_is_full_is_named_and_earlier_work_stays(small_disk: Path) -
 def test_records_that_stay_locked_are_named(
     tmp_path: Path, monkeypatch: pytest.MonkeyPatch
 ) -> None:
-    monkeypatch.setattr("generator.records.database.WAIT_SECONDS", 0.05)
+    monkeypatch.setattr("generator.records.store.database.WAIT_SECONDS", 0.05)
     with (
         small_records(tmp_path) as first,
         writing(first),

@@ -7,10 +7,10 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from generator.records import RecordsRefused
-from generator.records.calendar_dates import days_after, read_date, years_after
-from generator.records.dated_facts import RENEWALS, DatedFact, add_fact, facts_of
-from generator.records.due import due_list, why_due
-from generator.records.sittings import keep_sittings
+from generator.records.practice.dated_facts import RENEWALS, DatedFact, add_fact, facts_of
+from generator.records.practice.due import due_list, why_due
+from generator.records.sittings.sittings import keep_sittings
+from generator.records.store.calendar_dates import days_after, read_date, years_after
 from tests.records.small_records import (
     ANN,
     AT,
@@ -70,7 +70,7 @@ def test_what_is_no_date_is_refused(text):
 
 
 def fact(kind="painter_training", done="2024-02-29", due="", subject="", person=ANN.code):
-    """Give a dated fact."""
+    """Return a dated fact."""
     return DatedFact(person, kind, done, due, subject)
 
 

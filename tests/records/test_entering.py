@@ -8,17 +8,18 @@ from hypothesis import strategies as st
 
 from generator.diagnostics import Place
 from generator.marking import Blank, Chosen
-from generator.marking.corrected_key import accept_option, leave_out
-from generator.marking.issued_answers import FormAnswers
-from generator.records import RecordsRefused, entering, open_records
-from generator.records.appeals import correct_and_mark_again, weigh
-from generator.records.corrected_forms import corrected_forms, issued_forms, voided_forms
-from generator.records.corrections import Correction
-from generator.records.database import writing
-from generator.records.entering import completed, mark_and_keep
-from generator.records.issues import void
-from generator.records.people import add_people, all_people
-from generator.records.sittings import Kept, sittings_of
+from generator.marking.answers.corrected_key import accept_option, leave_out
+from generator.marking.tables.issued_answers import FormAnswers
+from generator.records import RecordsRefused, open_records
+from generator.records.issues.issues import void
+from generator.records.people.people import add_people, all_people
+from generator.records.sittings import mark_and_store as entering
+from generator.records.sittings.appeals import correct_and_mark_again, preview_correction
+from generator.records.sittings.corrected_forms import corrected_forms, issued_forms, voided_forms
+from generator.records.sittings.corrections import Correction
+from generator.records.sittings.mark_and_store import completed, mark_and_keep
+from generator.records.sittings.sittings import Kept, sittings_of
+from generator.records.store.database import writing
 from tests.command_line.marking_project import AT, issue_forms, marking_project
 from tests.marking.small_forms import ANN, BOB, RIGHT, any_answer, every_kind, small_form
 
@@ -33,7 +34,7 @@ def folder(tmp_path: Path) -> Path:
 
 
 def paper(form_id, responses=RIGHT, person=""):
-    """Give the answers of a paper as a reader does."""
+    """Return the answers of a paper as a reader does."""
     return FormAnswers(form_id, person, responses, PLACE)
 
 
@@ -87,7 +88,7 @@ def test_weighing_a_correction_keeps_nothing(folder):
     with open_records(folder) as connection:
         mark_and_keep(connection, [paper(A)], AT)
         before = sittings_of(connection, 1)
-        (again,) = weigh(connection, 1, CHOICE["id"], leave_out()).again
+        (again,) = preview_correction(connection, 1, CHOICE["id"], leave_out()).again
         assert (again.before.most, again.after.most, again.changes) == (14, 13, True)
         assert sittings_of(connection, 1) == before
         assert corrected_forms(connection, 1)["A"]["questions"][0].get("left_out") is None

@@ -9,18 +9,18 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from generator.records import Person, RecordsRefused, open_records
-from generator.records.answers import shares_of_items
-from generator.records.certificates import certificate_of, certify
-from generator.records.corrections import Correction, correct, corrections_of
-from generator.records.database import FILE_NAME, integrity_problems
-from generator.records.dated_facts import DatedFact, add_fact, facts_of
-from generator.records.erase import LINKS, OWNED, erase_person
-from generator.records.issues import exposure, freeze, issue_of, void
-from generator.records.observations import observations_of, observe
-from generator.records.people import add_people, all_people
-from generator.records.results import results_of
-from generator.records.sittings import NewSitting, keep_sittings, sittings_of
-from generator.records.traces import without
+from generator.records.certificates.certificates import certificate_of, certify
+from generator.records.issues.issues import exposure, freeze, issue_of, void
+from generator.records.leaving.erase import LINKS, OWNED, erase_person
+from generator.records.leaving.redaction import without
+from generator.records.people.people import add_people, all_people
+from generator.records.practice.dated_facts import DatedFact, add_fact, facts_of
+from generator.records.practice.observations import observations_of, observe
+from generator.records.sittings.answers import shares_of_items
+from generator.records.sittings.corrections import Correction, correct, corrections_of
+from generator.records.sittings.results import results_of
+from generator.records.sittings.sittings import NewSitting, keep_sittings, sittings_of
+from generator.records.store.database import FILE_NAME, integrity_problems
 from tests.records.small_records import (
     ANN,
     AT,
@@ -40,7 +40,7 @@ from tests.records.small_records import (
 
 
 def left_of(folder, person):
-    """Give which of a person's words stand in the bytes of a folder, in any case of letters."""
+    """Return which of a person's words stand in the bytes of a folder, in any case of letters."""
     data = bytes_of(folder).lower()
     return [w for w in (person.code, person.name) if w and w.lower().encode() in data]
 
@@ -213,7 +213,7 @@ def test_only_whole_names_and_codes_are_taken_out(value, cleaned):
 
 
 def test_while_another_program_reads_old_pages_it_is_said(tmp_path, monkeypatch):
-    monkeypatch.setattr("generator.records.database.WAIT_SECONDS", 0.05)
+    monkeypatch.setattr("generator.records.store.database.WAIT_SECONDS", 0.05)
     with small_records(tmp_path) as connection:
         reader = sqlite3.connect(tmp_path / "records" / FILE_NAME, isolation_level=None)
         reader.execute("BEGIN")

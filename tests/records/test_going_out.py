@@ -10,18 +10,18 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from generator.records import Person, RecordsRefused, open_records
-from generator.records.backup import back_up
-from generator.records.certificates import certify
-from generator.records.corrections import Correction, correct
-from generator.records.database import FILE_NAME, integrity_problems
-from generator.records.dated_facts import DatedFact, add_fact
-from generator.records.defused_table import defused, table_text
-from generator.records.inspector_pack import pack_tables
-from generator.records.observations import observe
-from generator.records.people import add_people, all_people
-from generator.records.person_export import export_person
-from generator.records.retention import PERIODS
-from generator.records.sittings import sittings_of
+from generator.records.certificates.certificates import certify
+from generator.records.leaving.inspector_pack import pack_tables
+from generator.records.leaving.person_export import export_person
+from generator.records.leaving.safe_csv import defused, table_text
+from generator.records.people.people import add_people, all_people
+from generator.records.practice.dated_facts import DatedFact, add_fact
+from generator.records.practice.observations import observe
+from generator.records.practice.retention import PERIODS
+from generator.records.sittings.corrections import Correction, correct
+from generator.records.sittings.sittings import sittings_of
+from generator.records.store.backup import back_up
+from generator.records.store.database import FILE_NAME, integrity_problems
 from tests.records.small_disk import small_disk as small_disk
 from tests.records.small_records import (
     ANN,

@@ -3,17 +3,17 @@
 import pytest
 
 from generator.records import RecordsRefused, open_records
-from generator.records.frozen_forms import FrozenForm
-from generator.records.issued_before import (
+from generator.records.issues.frozen_forms import FrozenForm
+from generator.records.issues.issued_before import (
     FormPlace,
     all_issues,
     forms_by_id,
     ids_of_forms,
     same_request,
 )
-from generator.records.issues import void
-from generator.records.migrations import FIRST
-from generator.records.sittings import keep_sittings
+from generator.records.issues.issues import void
+from generator.records.sittings.sittings import keep_sittings
+from generator.records.store.migrations import FIRST
 from tests.records.small_records import ANN, AT, BOB, form, issued, sitting, small_records
 
 
@@ -99,7 +99,7 @@ def test_the_list_counts_forms_and_those_that_were_answered(tmp_path):
 def test_records_of_the_first_version_gain_the_ids_and_keep_their_forms(tmp_path, monkeypatch):
     folder = tmp_path / "records"
     with monkeypatch.context() as before:
-        before.setattr("generator.records.database.STEPS", (FIRST,))
+        before.setattr("generator.records.store.database.STEPS", (FIRST,))
         with open_records(folder) as connection:
             connection.execute("INSERT INTO people (code, added) VALUES (?, ?)", (ANN.code, AT))
             connection.execute(

@@ -7,9 +7,8 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from generator.records import RecordsRefused, open_records
-from generator.records.diary import lines
-from generator.records.frozen_forms import FrozenForm
-from generator.records.issues import (
+from generator.records.issues.frozen_forms import FrozenForm
+from generator.records.issues.issues import (
     drop_pending,
     exposure,
     freeze,
@@ -18,7 +17,8 @@ from generator.records.issues import (
     pending_issues,
     void,
 )
-from generator.records.kept_questions import numbers_of, numbers_packed
+from generator.records.issues.stored_questions import numbers_of, numbers_packed
+from generator.records.store.audit_log import lines
 from tests.records.small_records import ANN, AT, BOB, form, issued, question, small_records
 
 ITEMS = [question(number)["id"] for number in (1, 2, 3)]

@@ -3,8 +3,8 @@
 import pytest
 
 from generator.records import RecordsRefused
-from generator.records.observations import observations_of, observe, observed_steps
-from generator.records.observed_steps import seen_of, sheet_steps
+from generator.records.practice.observations import observations_of, observe, observed_steps
+from generator.records.practice.observed_steps import seen_of, sheet_steps
 from tests.records.real_bank import real_bank
 from tests.records.small_records import ANN, AT, BOB, TRAINER, look, small_records
 
@@ -58,7 +58,7 @@ def test_what_is_no_observation_is_refused(procedures, words, reason):
 def test_an_observation_keeps_the_steps_as_they_read_on_the_day(tmp_path, procedures):
     steps = sheet_steps(procedures["mix_two_pack"])
     frozen = observed_steps(steps, seen_of(steps, ("protect=yes",)))
-    assert [step.does for step in frozen] == [step.does for step in steps]
+    assert [step.action for step in frozen] == [step.action for step in steps]
     with small_records(tmp_path) as connection:
         kept = look(job="Van door, job 12", note="Stir longer")
         observe(connection, kept, AT)

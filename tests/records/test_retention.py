@@ -1,6 +1,6 @@
 """Keep-times are shown with their source and how far it was checked; nothing goes by age."""
 
-from generator.records.retention import PERIODS
+from generator.records.practice.retention import PERIODS
 from tests.records.real_bank import real_bank
 
 RANK = {"from_memory": 0, "restated": 1, "read": 2}

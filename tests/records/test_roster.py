@@ -5,7 +5,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from generator.records import ROSTER_RULES, Person, read_roster
-from generator.records.roster import MOST_PEOPLE
+from generator.records.people.roster import MOST_PEOPLE
 
 TABLE_RULES = {"csv-quote", "csv-control"}
 

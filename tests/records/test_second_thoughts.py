@@ -8,30 +8,36 @@ from io import StringIO
 import pytest
 
 from generator.records import Person, RecordsRefused, open_records
-from generator.records.amending import (
+from generator.records.certificates.certificates import certificate_of
+from generator.records.issues.issues import issue_of, take_back_void, void
+from generator.records.leaving.at_stake import stake_of_issue, stake_of_person
+from generator.records.leaving.erase import erase_person
+from generator.records.leaving.inspector_pack import pack_tables
+from generator.records.leaving.person_export import export_person
+from generator.records.people.erased_codes import refuse_erased, was_erased
+from generator.records.people.people import (
+    add_people,
+    all_people,
+    amend_person,
+    person_id,
+    person_of,
+)
+from generator.records.practice.amending import (
     entries_of,
     put_back,
     replace_fact,
     replace_observation,
     take_out,
 )
-from generator.records.amendments import amendments_of_issue, amendments_of_person
-from generator.records.at_stake import stake_of_issue, stake_of_person
-from generator.records.certificates import certificate_of
-from generator.records.database import FILE_NAME, integrity_problems
-from generator.records.dated_facts import DatedFact, add_fact, all_facts, facts_of
-from generator.records.due import due_list
-from generator.records.erase import erase_person
-from generator.records.erased_codes import refuse_erased, was_erased
-from generator.records.inspector_pack import pack_tables
-from generator.records.issues import issue_of, take_back_void, void
-from generator.records.migrations import FIRST, FORM_IDS
-from generator.records.observations import observations_of
-from generator.records.people import add_people, all_people, amend_person, person_id, person_of
-from generator.records.person_export import export_person
-from generator.records.plain_text import packed
-from generator.records.results import all_results, results_of
-from generator.records.sittings import Kept, keep_sittings, sittings_of
+from generator.records.practice.dated_facts import DatedFact, add_fact, all_facts, facts_of
+from generator.records.practice.due import due_list
+from generator.records.practice.observations import observations_of
+from generator.records.sittings.results import all_results, results_of
+from generator.records.sittings.sittings import Kept, keep_sittings, sittings_of
+from generator.records.store.amendments import amendments_of_issue, amendments_of_person
+from generator.records.store.canonical_json import packed
+from generator.records.store.database import FILE_NAME, integrity_problems
+from generator.records.store.migrations import FIRST, FORM_IDS
 from tests.records.small_records import (
     ANN,
     AT,
@@ -54,7 +60,7 @@ RIGHT = DatedFact(ANN.code, "painter_training", "2026-03-01")
 
 
 def changes(connection, code=ANN.code):
-    """Give what was changed about a person."""
+    """Return what was changed about a person."""
     found = amendments_of_person(connection, person_id(connection, code))
     return [(c.what, c.before, c.after, c.reason) for c in found]
 

@@ -3,12 +3,12 @@
 import pytest
 
 from generator.records import RecordsRefused
-from generator.records.answers import shares_of_items
-from generator.records.corrections import Correction, correct, corrections_of
-from generator.records.issues import void
-from generator.records.marked import all_markings
-from generator.records.results import open_retests, passed_since, results_of
-from generator.records.sittings import Kept, keep_sittings, sittings_of
+from generator.records.issues.issues import void
+from generator.records.sittings.answers import shares_of_items
+from generator.records.sittings.corrections import Correction, correct, corrections_of
+from generator.records.sittings.results import open_retests, passed_since, results_of
+from generator.records.sittings.sittings import Kept, keep_sittings, sittings_of
+from generator.records.sittings.stored_marks import all_markings
 from tests.records.small_records import (
     ANN,
     AT,

@@ -8,7 +8,7 @@ from generator.refinishing.request import work_out
 
 
 def asked(name: str, unit: str, result: str = "", **inputs: str) -> Fraction:
-    """Give one result of a relation, exact, in the unit asked for."""
+    """Return one result of a relation, exact, in the unit asked for."""
     results = work_out(name, inputs).results
     picked = result or name
     own = CATALOGUE[name].results[picked]
@@ -16,5 +16,5 @@ def asked(name: str, unit: str, result: str = "", **inputs: str) -> Fraction:
 
 
 def exact(*numbers: object) -> tuple[Fraction, ...]:
-    """Give exact fractions for numbers written as text or whole numbers."""
+    """Return exact fractions for numbers written as text or whole numbers."""
     return tuple(Fraction(str(number)) for number in numbers)

@@ -77,7 +77,7 @@ def compressor(given: Given) -> Results:
 
 
 def extra_percent(given: Given) -> Fraction:
-    """Give the margin as a percentage on top; checks write 1.25 or 25 %."""
+    """Return the margin as a percentage on top; checks write 1.25 or 25 %."""
     if given.has("margin_pct", "one"):
         return given.number("margin_pct", "one")
     return (given.number("margin factor", "one", 1) - 1) * HUNDRED
@@ -107,7 +107,7 @@ def passes(given: Given) -> Results:
 
 
 def counted(quantity: Quantity) -> Quantity:
-    """Give a count as a bare number."""
+    """Return a count as a bare number."""
     return Quantity(quantity.number, unit_named("one"))
 
 

@@ -22,7 +22,7 @@ Pairs = tuple[tuple[Fraction, Fraction], ...]
 
 
 def spells(given: Given, units: tuple[str, str]) -> Pairs:
-    """Give levels with their times, from one list of pairs or from two lists."""
+    """Return levels with their times, from one list of pairs or from two lists."""
     pairs = given.pairs(PERIODS, units)
     if pairs:
         return pairs

@@ -29,7 +29,7 @@ class CannotAdapt(ValueError):
 
 
 def full_words(stem: str) -> str:
-    """Give a stem with abbreviations written out and silent words left out."""
+    """Return a stem with abbreviations written out and silent words left out."""
     kept = [word for word in stem.split("_") if word not in SILENT]
     return "_".join(ABBREVIATIONS.get(word, word) for word in kept)
 
@@ -47,14 +47,14 @@ def can_be(unit: Unit | None, wanted: Unit) -> bool:
 
 
 def turned(number: Fraction, unit: Unit | None, wanted: Unit) -> Fraction:
-    """Give a number in the wanted unit; without a unit it is taken to be in that already."""
+    """Return a number in the wanted unit; without a unit it is taken to be in that already."""
     if unit is None:
         return number
     return Quantity(number, _as_difference(unit, wanted) or unit).to(wanted).number
 
 
 def kind(unit: Unit) -> tuple[object, ...]:
-    """Give what a unit measures; bare numbers are told apart by their unit."""
+    """Return what a unit measures; bare numbers are told apart by their unit."""
     return (unit.dimension, unit.point, unit.name if unit.dimension == BARE else "")
 
 
@@ -86,7 +86,7 @@ class Given:
         self.unused = set(self._inputs)
 
     def number(self, names: str, unit: str, default: Fraction | int | None = None) -> Fraction:
-        """Give the input of that meaning in a unit; raise CannotAdapt when it is missing."""
+        """Return the input of that meaning in a unit; raise CannotAdapt when it is missing."""
         wanted = unit_named(unit)
         found = self.find(names, wanted)
         if found is not None:
@@ -96,7 +96,7 @@ class Given:
         return Fraction(default)
 
     def numbers(self, names: str, unit: str) -> tuple[Fraction, ...]:
-        """Give the list of that meaning, each number in a unit; empty when it is missing."""
+        """Return the list of that meaning, each number in a unit; empty when it is missing."""
         wanted = unit_named(unit)
         found = self.find(names, wanted)
         if found is None:
@@ -107,7 +107,7 @@ class Given:
         return tuple(turned(exact_number(item), found[1], wanted) for item in items)
 
     def pairs(self, names: str, units: tuple[str, str]) -> tuple[tuple[Fraction, Fraction], ...]:
-        """Give the list of pairs of that meaning, such as levels with times; empty if missing."""
+        """Return the list of pairs of that meaning, such as levels with times; empty if missing."""
         wanted = [unit_named(unit) for unit in units]
         for name, raw in self._inputs.items():
             stem, given = pair_units(name) or (name, (None, None))
@@ -124,7 +124,7 @@ class Given:
         return ()
 
     def ratio(self, names: str = "parts parts_by_volume ratio mix_parts") -> tuple[Fraction, ...]:
-        """Give a mixing ratio without empty parts, from a list or a text such as 4:1:1."""
+        """Return a mixing ratio without empty parts, from a list or a text such as 4:1:1."""
         for name in names.split():
             if name in self._inputs:
                 self.unused.discard(name)
@@ -134,7 +134,7 @@ class Given:
         raise CannotAdapt("no input means the mixing ratio")
 
     def text(self, names: str, default: str = "") -> str:
-        """Give a word of that name as written; also marks context as read."""
+        """Return a word of that name as written; also marks context as read."""
         for name in names.split():
             if name in self._inputs:
                 self.unused.discard(name)
@@ -142,7 +142,7 @@ class Given:
         return default
 
     def unit(self, names: str) -> Unit | None:
-        """Give the unit in which the input of that meaning is written."""
+        """Return the unit in which the input of that meaning is written."""
         for name in self._inputs:
             for reading in readings(name):
                 if reading.unit and means(reading, names):
@@ -151,7 +151,7 @@ class Given:
         return unit_spelled(written) if written else None
 
     def rows(self, names: str) -> tuple[tuple[str, ...], ...]:
-        """Give a list of lists of that name as written; empty when it is missing."""
+        """Return a list of lists of that name as written; empty when it is missing."""
         for name in names.split():
             raw = self._inputs.get(name)
             if isinstance(raw, list):
@@ -164,7 +164,7 @@ class Given:
         return self.find(names, unit_named(unit)) is not None
 
     def find(self, names: str, wanted: Unit) -> tuple[str, Unit | None] | None:
-        """Give name and unit of the input of that meaning; nothing when there is none."""
+        """Return name and unit of the input of that meaning; None when there is none."""
         for name in self._inputs:
             for reading in readings(name):
                 if means(reading, names) and can_be(reading.unit, wanted):
@@ -172,7 +172,7 @@ class Given:
         return None
 
     def only_left(self, wanted: Unit) -> tuple[str, Unit | None] | None:
-        """Give the one unused input of the kind of a unit; nothing unless there is just one."""
+        """Return the one unused input of the kind of a unit; nothing unless there is just one."""
         of_kind = [
             (name, reading.unit)
             for name in sorted(self.unused)
@@ -182,7 +182,7 @@ class Given:
         return of_kind[0] if len({name for name, _ in of_kind}) == 1 else None
 
     def take(self, found: tuple[str, Unit | None], wanted: Unit) -> Fraction:
-        """Give a found input in a unit and mark it as used."""
+        """Return a found input in a unit and mark it as used."""
         name, unit = found
         self.unused.discard(name)
         raw = self._inputs[name]

@@ -90,7 +90,7 @@ def overpour(given: Given) -> Results:
 def rebalanced(
     which: str, planned: list[Fraction], poured: Fraction
 ) -> tuple[tuple[Fraction, ...], Fraction]:
-    """Give the new amounts of base, hardener and thinner with their total, in mL."""
+    """Return the new amounts of base, hardener and thinner with their total, in mL."""
     base, hardener, thinner = planned
     arguments = {"planned_base": base, "planned_hardener": hardener, "planned_thinner": thinner}
     if which == "base":

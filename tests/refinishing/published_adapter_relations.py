@@ -29,7 +29,7 @@ def ask_one(relation: str, **arguments: Argument) -> Fraction:
 
 
 def of(number: Fraction, unit: str) -> Quantity:
-    """Give a quantity in a unit of that name."""
+    """Return a quantity in a unit of that name."""
     return Quantity(Fraction(number), unit_named(unit))
 
 
@@ -57,7 +57,7 @@ class Direct:
 def matched(
     relation: str, given: Given, takes: Mapping[str, str], missing: Mapping[str, int]
 ) -> dict[str, Argument]:
-    """Give the arguments of a relation from the inputs of a check."""
+    """Return the arguments of a relation from the inputs of a check."""
     arguments: dict[str, Argument] = {}
     waiting = []
     for parameter in CATALOGUE[relation].parameters:
@@ -87,7 +87,7 @@ def _is_alone(unit: Unit, waiting: list[Parameter]) -> bool:
 
 
 def result_for(name: str, results: Results) -> Fraction | bool:
-    """Give the result that an expected name means, as a number in the unit of that name.
+    """Return the result that an expected name means, as a number in the unit of that name.
 
     Raises CannotAdapt when the name means none of the results.
     """

@@ -96,7 +96,7 @@ class Reading:
 
 @cache
 def readings(name: str) -> tuple[Reading, ...]:
-    """Give every way to read a name, those with the longest unit first, the plain words last."""
+    """Return every way to read a name, those with the longest unit first, the plain words last."""
     words = name.split("_")
     found = sorted(_placed_units(words), key=lambda place: place[0] - place[1])
     with_unit = [Reading("_".join(words[:a] + kept + words[b:]), u) for a, b, kept, u in found]
@@ -104,7 +104,7 @@ def readings(name: str) -> tuple[Reading, ...]:
 
 
 def unit_spelled(text: str) -> Unit | None:
-    """Give the unit of a spelling such as US_gal, m2_per_L or cubic_foot/minute."""
+    """Return the unit of a spelling such as US_gal, m2_per_L or cubic_foot/minute."""
     above, slash, below = text.replace("_per_", "/").partition("/")
     return _over(_plain(above), _plain(below)) if slash else _plain(text)
 
@@ -122,7 +122,7 @@ def pair_units(name: str) -> tuple[str, tuple[Unit, Unit]] | None:
 
 
 def _placed_units(words: list[str]) -> Iterator[tuple[int, int, list[str], Unit]]:
-    """Give start, end, the words to keep from between, and the unit of every unit in a name."""
+    """Return start, end, the words to keep from between, and the unit of every unit in a name."""
     for start, end, unit in _simple_units(words):
         yield start, end, [], unit
         for start_below, end_below, below in _simple_units(words):

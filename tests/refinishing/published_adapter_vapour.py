@@ -56,7 +56,7 @@ def maximum_use(given: Given) -> Results:
 
 
 def mask_unit(given: Given) -> Unit:
-    """Give the unit of a limit: of its name, else of the check's own word, else ppm."""
+    """Return the unit of a limit: of its name, else of the check's own word, else ppm."""
     written = given.text("unit units")
     stated = unit_spelled(written.replace("µ", "u")) if written else None
     return stated or given.unit(OEL) or unit_named("ppm")

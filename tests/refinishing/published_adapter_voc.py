@@ -49,7 +49,7 @@ def pool(given: Given) -> Results:
 
 
 def pooled_unit(given: Given, volume: str) -> Unit:
-    """Give mass over volume in the units in which a check writes both."""
+    """Return mass over volume in the units in which a check writes both."""
     mass, room = given.unit(POOL), given.unit(volume)
     pounds = mass is None or mass.name == "lb"
     gallons = room is None or room.name == "us_gal"

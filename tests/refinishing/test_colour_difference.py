@@ -47,7 +47,7 @@ def test_a_copying_slip_in_circulation_gives_another_difference():
 
 @pytest.fixture(scope="module")
 def library():
-    """Give the colour library, where it is installed."""
+    """Return the colour library, where it is installed."""
     with warnings.catch_warnings():
         # the library says at import that it goes without its plotting parts
         warnings.simplefilter("ignore")

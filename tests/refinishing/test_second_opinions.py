@@ -20,7 +20,7 @@ US_GALLON = 231 * 0.0254**3
 
 
 def number(relation: str, result: str = "", **inputs: float) -> float:
-    """Give one result of a relation, in its own unit."""
+    """Return one result of a relation, in its own unit."""
     answer = CATALOGUE[relation].call({name: Fraction(value) for name, value in inputs.items()})
     return float(answer[result or relation])
 

@@ -26,7 +26,7 @@ TODAY = date(2026, 11, 25)
 
 @cache
 def real_reports(blueprint: str, people: int, every: int = 2) -> Mapping[str, dict[str, Any]]:
-    """Give the reports of a class of which the person at place n misses every (n + every)-th.
+    """Return the reports of a class of which the person at place n misses every (n + every)-th.
 
     The person and the profile are those who missed most.
     """

@@ -22,11 +22,11 @@ from generator.marking import (
 )
 from generator.questions import askables, item_versions
 from generator.records import Person, open_records
-from generator.records.form_marks import as_marked
-from generator.records.frozen_forms import FrozenForm
-from generator.records.issues import freeze, papers_written
-from generator.records.people import add_people
-from generator.records.sittings import NewSitting, keep_sittings
+from generator.records.issues.frozen_forms import FrozenForm
+from generator.records.issues.issues import freeze, papers_written
+from generator.records.people.people import add_people
+from generator.records.sittings.form_marks import as_marked
+from generator.records.sittings.sittings import NewSitting, keep_sittings
 from tests.records.real_bank import real_bank
 
 Plain = dict[str, Any]
@@ -36,13 +36,13 @@ TRAINER = Person("Trainer 1", "Tess Model", "trainer")
 
 
 def apprentices(count: int) -> tuple[Person, ...]:
-    """Give so many learners with codes and names."""
+    """Return so many learners with codes and names."""
     return tuple(Person(f"Apprentice {n:02}", f"Learner Name {n:02}") for n in range(1, count + 1))
 
 
 @cache
 def versions() -> Mapping[str, str]:
-    """Give the version of every askable of the real bank."""
+    """Return the version of every askable of the real bank."""
     return item_versions(real_bank(), askables(real_bank()))
 
 
@@ -104,7 +104,7 @@ def sit(
 
 
 def right(question: Plain) -> Response:
-    """Give a fully right answer."""
+    """Return a fully right answer."""
     key = question["key"]
     match question["kind"]:
         case "choice" | "multiple_response":
@@ -119,7 +119,7 @@ def right(question: Plain) -> Response:
 
 
 def wrong(question: Plain, which: int = 0) -> Response:
-    """Give a wrong answer, and a known slip where the question has one."""
+    """Return a wrong answer, and a known slip where the question has one."""
     key = question["key"]
     match question["kind"]:
         case "choice":

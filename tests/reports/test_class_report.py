@@ -13,9 +13,9 @@ from generator.reports import (
     pooled,
     sat_issue,
 )
-from generator.reports.class_slips import commonest_slips, gate_misses
-from generator.reports.looks_bad import COUNTS_ONLY, NO_FLAGS_YET, items_to_look_at
-from generator.reports.reteach import objectives_to_reteach
+from generator.reports.classes.class_slips import commonest_slips, gate_misses
+from generator.reports.classes.flagged_questions import COUNTS_ONLY, NO_FLAGS_YET, items_to_look_at
+from generator.reports.classes.reteach import objectives_to_reteach
 from tests.records.real_bank import real_bank
 from tests.reports.sat import apprentices, issued, real_forms, records_with, sit, some_wrong
 from tests.reports.toy_forms import (
@@ -31,7 +31,7 @@ from tests.reports.toy_forms import (
 
 
 def reported(connection, number, names=NAMES):
-    """Give the class report of an issue, with its own papers analysed."""
+    """Return the class report of an issue, with its own papers analysed."""
     sat = sat_issue(connection, number)
     return class_report(sat, names, analyse_pool(pooled(connection, [sat.issue.number])))
 
@@ -82,7 +82,7 @@ def test_seats_without_answers_are_named(tmp_path):
 
 
 def some_answers(item, right, asked):
-    """Give papers of one question of an item, some of them right."""
+    """Return papers of one question of an item, some of them right."""
     return [paper_of([answer(1, int(n < right), item=item)]) for n in range(asked)]
 
 

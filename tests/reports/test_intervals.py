@@ -19,7 +19,7 @@ from tests.reports.toy_forms import answer
 
 
 def share_of_people(some, people):
-    """Give the share of people, each weighing the same."""
+    """Return the share of people, each weighing the same."""
     return Share(Fraction(some, people), Fraction(people))
 
 

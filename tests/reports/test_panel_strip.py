@@ -7,14 +7,14 @@ from xml.etree import ElementTree
 from hypothesis import given
 from hypothesis import strategies as st
 
-from generator.reports.panel_strip import PATCH_WIDTH, SPECKS, panel_in_words, panel_strip
+from generator.reports.person.panel_strip import PATCH_WIDTH, SPECKS, panel_in_words, panel_strip
 from tests.reports.toy_forms import answer
 
 SVG = "{http://www.w3.org/2000/svg}"
 
 
 def shapes(svg, kind):
-    """Give the shapes of a class."""
+    """Return the shapes of a class."""
     return [e for e in ElementTree.fromstring(svg).iter() if e.get("class") == kind]
 
 

@@ -7,9 +7,9 @@ import pytest
 from generator.reports import course_names, person_report, sat_issue
 from generator.reports.fixed_words import NOT_SAID_PERSON
 from generator.reports.intervals import METHOD
-from generator.reports.person_report import KEY_KEPT, NOTHING_TO_STUDY, NOTHING_WRONG, SAMPLE
+from generator.reports.person.person_report import KEY_KEPT, NOTHING_TO_STUDY, NOTHING_WRONG, SAMPLE
+from generator.reports.person.study import NO_LESSON, study_rows
 from generator.reports.result_sentences import GREY_ZONE, gate_sentences
-from generator.reports.study import NO_LESSON, study_rows
 from tests.records.real_bank import real_bank
 from tests.reports.sat import (
     ILLEGIBLE,

@@ -9,14 +9,14 @@ from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
 from generator.marking import Ordered, analyse, analysis_as_plain, right_or_wrong_scores
-from generator.marking.corrected_key import accept_option, leave_out
+from generator.marking.answers.corrected_key import accept_option, leave_out
 from generator.records import RecordsRefused
-from generator.records.appeals import correct_and_mark_again
-from generator.records.corrected_forms import corrected_forms
-from generator.records.corrections import Correction
-from generator.records.sittings import keep_sittings
+from generator.records.sittings.appeals import correct_and_mark_again
+from generator.records.sittings.corrected_forms import corrected_forms
+from generator.records.sittings.corrections import Correction
+from generator.records.sittings.sittings import keep_sittings
 from generator.reports import analyse_pool, pooled, pooled_as_plain
-from generator.reports.pooled_analysis import FORMS_DIFFER
+from generator.reports.combined.analysis import FORMS_DIFFER
 from tests.marking.published_data import lsat6
 from tests.reports.sat import apprentices, records_with
 from tests.reports.toy_forms import (
@@ -38,12 +38,12 @@ def analysed(connection, *numbers, cut=None):
 
 
 def codes(connection_people):
-    """Give the codes of people."""
+    """Return the codes of people."""
     return [person.code for person in connection_people]
 
 
 def in_texts(row):
-    """Give a row of right and wrong as chosen texts."""
+    """Return a row of right and wrong as chosen texts."""
     return ["air" if right else "water" for right in row]
 
 
@@ -121,7 +121,7 @@ def two_forms(connection, people, rows):
 
 
 def varied(people):
-    """Give rows of five answers that vary, the same every time."""
+    """Return rows of five answers that vary, the same every time."""
     return [[int((n * 7 + k * k * 5 + n // 3) % 4 > 0) for k in range(5)] for n in range(people)]
 
 

@@ -12,8 +12,8 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from generator.records.dated_facts import DatedFact, add_fact
-from generator.records.observations import Observation, ObservedStep, observe
+from generator.records.practice.dated_facts import DatedFact, add_fact
+from generator.records.practice.observations import Observation, ObservedStep, observe
 from generator.reports import (
     class_report,
     course_names,
@@ -23,13 +23,13 @@ from generator.reports import (
     profile,
     sat_issue,
 )
+from generator.reports.combined.analysis import analyse_pool
+from generator.reports.combined.answers import pooled
 from generator.reports.fixed_words import DISCLAIMERS
 from generator.reports.guessing_odds import chance_all_right, odds_in_words
-from generator.reports.paperwork import NOBODY, Paperwork, ProcedureName
-from generator.reports.placement import GATE, NOT_ASKED, SHOWN, WATCH, Step, placement
-from generator.reports.pooled_analysis import analyse_pool
-from generator.reports.pooled_answers import pooled
-from generator.reports.tasks import THRESHOLD, tasks_of
+from generator.reports.person.paperwork import NOBODY, Paperwork, ProcedureName
+from generator.reports.person.placement import GATE, NOT_ASKED, SHOWN, WATCH, Step, placement
+from generator.reports.person.tasks import THRESHOLD, tasks_of
 from tests.marking import issued as hand_written
 from tests.records.real_bank import real_bank
 from tests.reports.sat import (
@@ -54,12 +54,12 @@ JUDGING = re.compile(r"\b(qualif\w*|competen\w*|certif\w*|fit|unfit|fitness)\b(?
 
 
 def profiled(answers, paperwork=None, **more):
-    """Give the profile of a paper in the small outline."""
+    """Return the profile of a paper in the small outline."""
     return profile(paper_of(answers, **more), NAMES, paperwork or Paperwork(), (CUP,), TODAY)
 
 
 def judging_words(*documents):
-    """Give the words that judge a person, outside the fixed sentences."""
+    """Return the words that judge a person, outside the fixed sentences."""
     text = json.dumps(documents, ensure_ascii=False)
     for sentence in DISCLAIMERS:
         text = text.replace(sentence, "")
@@ -170,7 +170,7 @@ def test_a_paper_without_a_person_says_that_the_records_cannot_be_searched():
 
 
 def steps(*seen):
-    """Give starred steps that were seen so."""
+    """Return starred steps that were seen so."""
     return tuple(ObservedStep(f"s{n}", "Do it", True, word) for n, word in enumerate(seen))
 
 

@@ -5,8 +5,8 @@ from fractions import Fraction
 import pytest
 
 from generator.marking import Awarded, Chosen, Typed, mark_as_plain, mark_response
-from generator.records.marked import KeptMark
-from generator.reports.sat_papers import Answer
+from generator.records.sittings.stored_marks import KeptMark
+from generator.reports.answered_papers import Answer
 from generator.reports.slip_sentences import (
     KINDS,
     MISSED_ALL,

@@ -6,13 +6,13 @@ from fractions import Fraction
 from typing import Any
 
 from generator.marking import Chosen, Illegible, Response, mark_form, response_as_plain
-from generator.records.form_marks import as_marked
-from generator.records.frozen_forms import FrozenForm
-from generator.records.issues import freeze, papers_written
-from generator.records.marked import KeptMark
-from generator.records.sittings import NewSitting, keep_sittings
+from generator.records.issues.frozen_forms import FrozenForm
+from generator.records.issues.issues import freeze, papers_written
+from generator.records.sittings.form_marks import as_marked
+from generator.records.sittings.sittings import NewSitting, keep_sittings
+from generator.records.sittings.stored_marks import KeptMark
+from generator.reports.answered_papers import Answer, SatPaper
 from generator.reports.course_names import CourseNames
-from generator.reports.sat_papers import Answer, SatPaper
 
 Plain = dict[str, Any]
 AT = "2026-03-02T10:00:00"
@@ -30,7 +30,7 @@ NAMES = CourseNames(
 
 
 def choice(item: str, letters: str = "ABC", right: str = "air", objective: str = "") -> Plain:
-    """Give a choice of air, water and sand, lettered in an order of its own."""
+    """Return a choice of air, water and sand, lettered in an order of its own."""
     texts = dict(zip(letters, ("air", "water", "sand"), strict=True))
     objective = objective or "/".join(item.split("/")[:2])
     return {
@@ -53,7 +53,7 @@ def choice(item: str, letters: str = "ABC", right: str = "air", objective: str =
 def form_of(
     label: str, questions: Sequence[Plain], *, marks: int = 1, gate: Sequence[int] = (), **more: Any
 ) -> Plain:
-    """Give a form of some questions, each worth the same."""
+    """Return a form of some questions, each worth the same."""
     total = marks * len(questions)
     return {
         "form_id": more.get("form_id", f"F0RM{label}"),
@@ -109,7 +109,7 @@ def text_chosen(question: Plain, *texts: str) -> Chosen:
 
 
 def new_sitting(form: Plain, responses: Mapping[int, Response], person: str = "") -> NewSitting:
-    """Give a sitting with its marks."""
+    """Return a sitting with its marks."""
     plain = {str(number): response_as_plain(given) for number, given in responses.items()}
     return NewSitting(form["form"], plain, as_marked(mark_form(form, responses)), person)
 
@@ -144,7 +144,7 @@ def answer(
     findings: Plain | None = None,
     response: Plain | None = None,
 ) -> Answer:
-    """Give an answer with its mark."""
+    """Return an answer with its mark."""
     share = Fraction(share)
     status = status or ("right" if share == 1 else "part" if share else "wrong")
     found = findings or {}
@@ -160,7 +160,7 @@ def answer(
 
 
 def paper_of(answers: Sequence[Answer], verdict: str = "not_passed", **more: Any) -> SatPaper:
-    """Give a paper of some answers."""
+    """Return a paper of some answers."""
     counted = [a for a in answers if not a.left_out]
     most = sum(a.marks for a in counted)
     values = {
@@ -183,5 +183,5 @@ def paper_of(answers: Sequence[Answer], verdict: str = "not_passed", **more: Any
 
 
 def took(letter: str, text: str) -> Plain:
-    """Give the finding of a wrong option."""
+    """Return the finding of a wrong option."""
     return {"went_wrong": [{"about": "option", "place": letter, "text": text}], "notes": []}

@@ -4,7 +4,7 @@ from functools import cache
 from typing import Any
 
 from generator.assembly import build_forms, form_as_plain
-from generator.assembly.form_plain import CONSTANTS
+from generator.assembly.forms.form_plain import CONSTANTS
 from tests.records.real_bank import real_bank
 from tests.website.small_questions import (
     CHOICE,
@@ -21,7 +21,7 @@ KINDS = (CHOICE, SEVERAL, WET_FILM[0], ORDER, MATCH, WRITTEN, WITH_UNIT)
 
 
 def small_form(person: str = "", **more: Any) -> dict[str, Any]:
-    """Give a form with one question of each kind; the second one must be right."""
+    """Return a form with one question of each kind; the second one must be right."""
     return {
         "form_id": FORM_ID,
         "title": "Film build check",
@@ -54,7 +54,7 @@ def small_form(person: str = "", **more: Any) -> dict[str, Any]:
 
 @cache
 def real_form(blueprint: str) -> dict[str, Any]:
-    """Give the form A of a blueprint of the real bank."""
+    """Return the form A of a blueprint of the real bank."""
     bank = real_bank()
     (form,) = build_forms(bank, bank.blueprints[blueprint], "on screen", ("A",))
     return form_as_plain(form)

@@ -1,8 +1,8 @@
 """A small course with one question of each kind, for the tests of pages."""
 
-from generator.bank.records import Fault, Hazard, Module, Procedure, Source, Table, Term
+from generator.bank.models import Fault, Hazard, Module, Procedure, Source, Table, Term
 from generator.refinishing.catalogue import CATALOGUE
-from generator.website.course import Course
+from generator.website.context.course import Course
 from tests.website.small_questions import (
     CHOICE,
     MATCH,
@@ -15,7 +15,7 @@ from tests.website.small_questions import (
 
 
 def module() -> Module:
-    """Give the one module of the small course."""
+    """Return the one module of the small course."""
     names = (
         "convert_units",
         "read_gauges",
@@ -93,7 +93,7 @@ thinner: 10 percent
 
 
 def small_course() -> Course:
-    """Give a course with one module, one lesson and one question of each kind."""
+    """Return a course with one module, one lesson and one question of each kind."""
     return Course(
         title="Guidecoat training course",
         modules=(module(),),
@@ -154,17 +154,17 @@ def _procedure() -> Procedure:
             "source": "to_1_1_8, 6.3",
             "wears": ["solvent_vapor"],
             "cautions": ["Keep breathing protection on while the film is wet."],
-            "holds": ["The comb is clean and straight."],
+            "throughout": ["The comb is clean and straight."],
             "never": ["Drag the comb along the panel."],
             "steps": [
-                {"step": "protect", "does": "Put on breathing protection and gloves"},
+                {"step": "protect", "action": "Put on breathing protection and gloves"},
                 {
                     "step": "push",
-                    "does": "Push the comb square into the wet film",
+                    "action": "Push the comb square into the wet film",
                     "meets": ["solvent_vapor"],
                 },
-                {"step": "read", "does": "Read the last wetted tooth"},
-                {"step": "repeat", "does": "Repeat at the far edge", "optional": "true"},
+                {"step": "read", "action": "Read the last wetted tooth"},
+                {"step": "repeat", "action": "Repeat at the far edge", "optional": "true"},
             ],
             "pairs": [
                 {
@@ -189,7 +189,7 @@ def _fault() -> Fault:
             "source": "to_1_1_8, table 4-1",
             "look": "Pin-size domes and burst holes in the film",
             "place_and_time": "Worst where the coat is thick",
-            "causes": [{"family": "method", "text": "Wet coats piled up", "keyed": "true"}],
+            "causes": [{"family": "method", "text": "Wet coats piled up", "asked": "true"}],
             "prevention": "Let each coat flash as the data sheet says",
             "remedy": "Let it cure hard, sand below the holes, recoat",
             "look_alikes": [{"fault": "pinholes", "tell": "There before colour goes on"}],

@@ -7,7 +7,7 @@ PRACTICE = [{"tag": "common_practice", "text": "Common practice in the trade", "
 
 
 def question(kind: str, name: str, stem: str, key: dict[str, Any], **more: Any) -> dict[str, Any]:
-    """Give a solved question with the fields that every kind has."""
+    """Return a solved question with the fields that every kind has."""
     plain = {
         "id": f"film_build/{name}",
         "kind": kind,
@@ -32,7 +32,7 @@ def question(kind: str, name: str, stem: str, key: dict[str, Any], **more: Any) 
 
 
 def wet_film(dry: int, wet: str, low: str, high: str, slip: str) -> dict[str, Any]:
-    """Give one variant of the wet-film question."""
+    """Return one variant of the wet-film question."""
     return question(
         "numeric",
         "dry_from_wet/target",
@@ -67,7 +67,7 @@ def wet_film(dry: int, wet: str, low: str, high: str, slip: str) -> dict[str, An
 
 
 def options(*texts: tuple[str, bool, str]) -> dict[str, Any]:
-    """Give the key of a choice from (text, right, says)."""
+    """Return the key of a choice from (text, right, says)."""
     return {
         "options": [
             {"letter": "ABCDEF"[place], "text": text, "right": right, "says": says}

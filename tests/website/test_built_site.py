@@ -26,7 +26,7 @@ def site(tmp_path_factory: pytest.TempPathFactory) -> Path:
 
 
 def contents(folder: Path) -> dict[str, bytes]:
-    """Give every file of a folder with its bytes."""
+    """Return every file of a folder with its bytes."""
     return {
         path.relative_to(folder).as_posix(): path.read_bytes()
         for path in sorted(folder.rglob("*"))
@@ -42,7 +42,7 @@ def test_two_builds_give_the_same_bytes(site: Path, tmp_path: Path) -> None:
 def test_no_exam_item_reaches_any_file(site: Path) -> None:
     bank, _ = load_bank(ROOT / "question_bank")
     assert bank is not None
-    kept_back = [name for name, entry in bank.items.items() if entry.record.pool == "exam"]
+    kept_back = [name for name, entry in bank.items.items() if entry.record.use == "exam"]
     kinds = (".html", ".js")
     everything = "\n".join(p.read_text("utf-8") for p in site.rglob("*") if p.suffix in kinds)
     assert len(kept_back) > 50
@@ -93,7 +93,7 @@ def test_no_page_breaks_its_own_content_policy(site: Path) -> None:
 
 
 def packed(path: Path) -> int:
-    """Give what a file weighs when it is sent."""
+    """Return what a file weighs when it is sent."""
     data = path.read_bytes()
     return len(data) if path.suffix in (".woff2", ".png") else len(gzip.compress(data, mtime=0))
 

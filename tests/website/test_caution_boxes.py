@@ -4,10 +4,10 @@ import re
 from dataclasses import replace
 from pathlib import Path
 
-from generator.website.caution_boxes import caution_box
-from generator.website.desk import Desk
-from generator.website.draft import Draft
-from generator.website.lesson_pages import lesson_page
+from generator.website.context.caution_boxes import caution_box
+from generator.website.context.page_context import PageContext
+from generator.website.context.site_context import SiteContext
+from generator.website.pages.lesson_pages import lesson_page
 from tests.website.small_course import small_course
 
 THEME = Path(__file__).parents[2] / "site_theme"
@@ -15,13 +15,13 @@ FULL = "Have the air moving before the can is open."
 OWN = "Keep breathing protection on while the film is wet."
 
 
-def lesson(text: str) -> tuple[str, Desk]:
-    desk = Desk(replace(small_course(), lessons={"film_build": text}), THEME)
+def lesson(text: str) -> tuple[str, SiteContext]:
+    desk = SiteContext(replace(small_course(), lessons={"film_build": text}), THEME)
     return lesson_page("film_build", desk)[0].html, desk
 
 
 def test_a_box_tells_a_hazard_in_full_once_and_names_it_after_that() -> None:
-    draft = Draft(small_course(), "course/film_build.md")
+    draft = PageContext(small_course(), "course/film_build.md")
     first = caution_box(draft, ["solvent_vapor", "solvent_vapor"])
     second = caution_box(draft, ["solvent_vapor"])
     assert [told.hazard.caution for told in first.fresh] == [FULL]
@@ -30,7 +30,7 @@ def test_a_box_tells_a_hazard_in_full_once_and_names_it_after_that() -> None:
 
 
 def test_a_caution_of_the_authors_own_is_said_once_on_a_page() -> None:
-    draft = Draft(small_course(), "course/film_build.md")
+    draft = PageContext(small_course(), "course/film_build.md")
     assert caution_box(draft, [], [OWN, f" {OWN}\n"]).texts == (OWN,)
     assert caution_box(draft, [], [OWN]).is_empty
 

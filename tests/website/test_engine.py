@@ -6,7 +6,7 @@ from pathlib import Path
 import pytest
 
 from generator.website.engine import SiteRefused, build_into
-from generator.website.single_file import ONE_FILE
+from generator.website.offline.single_file import ONE_FILE
 from tests.bank.small_bank import REPOSITORY, put, small_project
 
 STRAYS = (
@@ -20,7 +20,7 @@ STRAYS = (
 
 @pytest.fixture
 def project(tmp_path: Path) -> Path:
-    """Give the small project with a theme of its own."""
+    """Return the small project with a theme of its own."""
     root = small_project(tmp_path)
     (root / "site_theme").unlink()
     shutil.copytree(REPOSITORY / "site_theme", root / "site_theme")

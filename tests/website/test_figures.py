@@ -8,8 +8,8 @@ import pytest
 from generator.refinishing.abrasives import grade_size
 from generator.refinishing.climate import dew_point
 from generator.refinishing.spray_pattern import spray_passes
-from generator.website.figures import COMPUTED, drawn_figure
-from generator.website.figures_gun import FAN, HALF, PANEL, QUARTER, bands
+from generator.website.figures.catalog import COMPUTED, drawn_figure
+from generator.website.figures.gun import FAN, HALF, PANEL, QUARTER, bands
 from tests.website.small_course import small_course
 
 SVG = "{http://www.w3.org/2000/svg}"

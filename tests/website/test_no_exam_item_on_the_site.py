@@ -6,7 +6,7 @@ import pytest
 
 from generator.bank import Bank, load_bank
 from generator.website.gather import read_course
-from generator.website.site import build_site
+from generator.website.pages.site import build_site
 
 ROOT = Path(__file__).parents[2]
 
@@ -26,21 +26,21 @@ def pages() -> str:
 
 
 def test_the_bank_keeps_items_for_exams(bank: Bank) -> None:
-    assert sum(entry.record.pool == "exam" for entry in bank.items.values()) >= 50
+    assert sum(entry.record.use == "exam" for entry in bank.items.values()) >= 50
 
 
 def test_no_exam_item_is_named_on_a_page(bank: Bank, pages: str) -> None:
-    exam = [name for name, entry in bank.items.items() if entry.record.pool == "exam"]
+    exam = [name for name, entry in bank.items.items() if entry.record.use == "exam"]
     assert [name for name in exam if f'"{name}"' in pages] == []
 
 
 def test_no_exam_stem_stands_on_a_page(bank: Bank, pages: str) -> None:
     plain = pages.replace("&#39;", "'").replace("&#34;", '"').replace("&quot;", '"')
-    study = " ".join(e.record.stem for e in bank.items.values() if e.record.pool != "exam")
+    study = " ".join(e.record.stem for e in bank.items.values() if e.record.use != "exam")
     found = [
         name
         for name, entry in bank.items.items()
-        if entry.record.pool == "exam"
+        if entry.record.use == "exam"
         and entry.record.stem in plain
         and entry.record.stem not in study
     ]
@@ -48,5 +48,5 @@ def test_no_exam_stem_stands_on_a_page(bank: Bank, pages: str) -> None:
 
 
 def test_study_items_do_stand_on_a_page(bank: Bank, pages: str) -> None:
-    study = [name for name, entry in bank.items.items() if entry.record.pool == "study"]
+    study = [name for name, entry in bank.items.items() if entry.record.use == "study"]
     assert [name for name in study if f'"{name}"' not in pages] == []

@@ -8,7 +8,7 @@ from pathlib import Path
 
 import pytest
 
-from generator.website.offline import (
+from generator.website.offline.kept_offline import (
     WORKER,
     app_manifest,
     content_prints,
@@ -21,7 +21,7 @@ THEME = Path(__file__).parents[2] / "site_theme"
 
 @pytest.fixture
 def site(tmp_path: Path) -> Path:
-    """Give a folder with a page, a script, a typeface and its licence."""
+    """Return a folder with a page, a script, a typeface and its licence."""
     for name in ("index.html", "assets/course.js", "assets/fonts/face.woff2", "assets/fonts/L.txt"):
         (tmp_path / name).parent.mkdir(parents=True, exist_ok=True)
         (tmp_path / name).write_text(f"text of {name}", encoding="utf-8")

@@ -8,9 +8,9 @@ from pathlib import Path
 
 import pytest
 
-from generator.website.draft import BuiltPage
-from generator.website.question_html import marking_data
-from generator.website.site import Site, build_site
+from generator.website.context.page_context import BuiltPage
+from generator.website.pages.site import Site, build_site
+from generator.website.questions.question_html import marking_data
 from tests.website.small_course import small_course
 from tests.website.small_questions import CHOICE, ORDER
 

@@ -3,9 +3,9 @@
 from pathlib import Path
 from typing import Any
 
-from generator.website.desk import Desk
-from generator.website.draft import Draft
-from generator.website.question_html import question_html
+from generator.website.context.page_context import PageContext
+from generator.website.context.site_context import SiteContext
+from generator.website.questions.question_html import question_html
 from tests.website.small_course import small_course
 from tests.website.small_questions import CHOICE, WET_FILM
 
@@ -18,7 +18,9 @@ TOLD = [
 
 def html_of(*variants: dict[str, Any]) -> str:
     course = small_course()
-    return question_html(variants, Draft(course, "course/film_build.md"), Desk(course, THEME), "Q")
+    return question_html(
+        variants, PageContext(course, "course/film_build.md"), SiteContext(course, THEME), "Q"
+    )
 
 
 def test_a_caution_stands_with_the_answer_and_reasons_alone() -> None:

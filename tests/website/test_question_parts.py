@@ -12,15 +12,19 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from generator.bank import load_bank
-from generator.bank.records import Module
-from generator.website.course import Course, Question
-from generator.website.desk import Desk
-from generator.website.draft import BuiltPage, SiteFile
+from generator.bank.models import Module
+from generator.website.context.course import Course, Question
+from generator.website.context.page_context import BuiltPage, SiteFile
+from generator.website.context.site_context import SiteContext
 from generator.website.gather import read_course
-from generator.website.methods import method_of, relations_of_items
-from generator.website.packing import packed, weight
-from generator.website.question_pages import objective_places, question_pages, written_questions
-from generator.website.question_parts import part_files, parts_index, parts_of
+from generator.website.questions.methods import method_of, relations_of_items
+from generator.website.questions.packing import packed, weight
+from generator.website.questions.question_pages import (
+    objective_places,
+    question_pages,
+    written_questions,
+)
+from generator.website.questions.question_parts import part_files, parts_index, parts_of
 from tests.website.small_course import small_course
 from tests.website.small_questions import CHOICE, WET_FILM
 
@@ -40,7 +44,7 @@ def course() -> Course:
 
 
 def times_ten(course: Course, name: str) -> Course:
-    """Give a module ten times its questions, each copy with words of its own."""
+    """Return a module ten times its questions, each copy with words of its own."""
     copies = tuple(
         tuple(
             {**question, "id": f"{question['id']}_{turn}", "stem": f"{question['stem']} ({turn})"}
@@ -54,7 +58,7 @@ def times_ten(course: Course, name: str) -> Course:
 
 def made(course: Course, module: Module) -> tuple[tuple[BuiltPage, ...], tuple[SiteFile, ...]]:
     """Build the question pages and the parts of a module."""
-    desk = Desk(course, THEME)
+    desk = SiteContext(course, THEME)
     written = written_questions(module, desk)
     pages = question_pages(module, desk, written)
     assert desk.problems == []
@@ -62,7 +66,7 @@ def made(course: Course, module: Module) -> tuple[tuple[BuiltPage, ...], tuple[S
 
 
 def packed_size(text: str) -> int:
-    """Give the size as it travels."""
+    """Return the size as it travels."""
     return len(gzip.compress(text.encode(), mtime=0))
 
 
@@ -109,7 +113,7 @@ def test_a_part_is_named_by_its_file_and_its_first_item_stands_in_the_index(
 def test_no_exam_item_is_in_any_part(course: Course) -> None:
     bank, _ = load_bank(ROOT / "question_bank")
     assert bank is not None
-    kept_back = {name for name, entry in bank.items.items() if entry.record.pool == "exam"}
+    kept_back = {name for name, entry in bank.items.items() if entry.record.use == "exam"}
     files = [file for module in course.taught_modules() for file in made(course, module)[1]]
     found = {question["id"] for file in files for question in held(file)[1]}
     assert len(kept_back) > 50
@@ -203,7 +207,7 @@ def test_a_rule_of_another_place_stands_on_its_page_and_in_no_check() -> None:
     module = small.modules[0]
     asked = [v[0]["id"] for runs in parts_of(module, small).values() for run in runs for v in run]
     assert sorted(asked) == sorted([CHOICE["id"], ours["id"]])
-    written = written_questions(module, Desk(small, THEME))
+    written = written_questions(module, SiteContext(small, THEME))
     assert "Whose rule: Great Britain. Your shop has its own." in written[theirs["id"]]
     assert "Whose rule: United States." in written[ours["id"]]
     assert "Whose rule" not in written[str(CHOICE["id"])]

@@ -9,7 +9,7 @@ from pathlib import Path
 import pytest
 
 from generator.reports import person_report
-from generator.website.report_page import report_page
+from generator.website.exam.report_page import report_page
 from tests.bank.small_bank import REPOSITORY
 from tests.reports.real_reports import real_reports
 from tests.reports.toy_forms import NAMES, answer, paper_of, took
@@ -24,7 +24,7 @@ def page(content, site="../../../site/"):
 
 
 def words_of(html):
-    """Give the words that a reader sees, with single spaces."""
+    """Return the words that a reader sees, with single spaces."""
     body = re.sub(r"<svg.*?</svg>|<style>.*?</style>", "", html.partition("<body")[2], flags=re.S)
     return " ".join(unescape(re.sub(r"<[^>]*>", " ", body)).split())
 

@@ -8,12 +8,12 @@ from typing import Any
 import pytest
 
 from generator.bank import Bank, load_bank
-from generator.website.course import Course
-from generator.website.draft import BuiltPage
+from generator.website.context.course import Course
+from generator.website.context.page_context import BuiltPage
 from generator.website.gather import read_course
-from generator.website.search_entries import lesson_entries, other_names
-from generator.website.search_pages import LIST
-from generator.website.site import build_site
+from generator.website.pages.search_entries import lesson_entries, other_names
+from generator.website.pages.search_pages import LIST
+from generator.website.pages.site import build_site
 from tests.website.small_course import small_course
 
 ROOT = Path(__file__).parents[2]
@@ -37,7 +37,7 @@ def small() -> dict[str, Any]:
 
 @pytest.fixture(scope="module")
 def real() -> str:
-    """Give the list of the real course as text."""
+    """Return the list of the real course as text."""
     course, _ = read_course(ROOT / "question_bank", ROOT / "course", ROOT / "site_theme")
     assert course is not None
     return json.dumps(search_list(course), ensure_ascii=False)
@@ -104,7 +104,7 @@ def test_a_remark_in_brackets_is_no_part_of_a_name() -> None:
 
 
 def test_no_exam_item_is_in_the_list(real: str, bank: Bank) -> None:
-    exam = {name: e.record for name, e in bank.items.items() if e.record.pool == "exam"}
+    exam = {name: e.record for name, e in bank.items.items() if e.record.use == "exam"}
     assert len(exam) >= 50
     assert [name for name in exam if name in real] == []
     assert [name for name, record in exam.items() if record.stem[:50] in real] == []

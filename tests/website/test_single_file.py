@@ -8,8 +8,8 @@ from pathlib import Path
 import pytest
 
 from generator.website.engine import build_into
-from generator.website.page_sections import page_sections
-from generator.website.single_file import ONE_FILE
+from generator.website.offline.page_sections import page_sections
+from generator.website.offline.single_file import ONE_FILE
 from tests.website.test_pages import Reader
 
 ROOT = Path(__file__).parents[2]

@@ -15,7 +15,7 @@ from urllib.parse import quote
 
 import pytest
 
-from generator.website.sitting import SCRIPTS, sitting_page
+from generator.website.exam.exam_page import SCRIPTS, sitting_page
 from tests.website.on_screen_forms import KINDS, real_form, small_form
 
 THEME = Path(__file__).parents[2] / "site_theme"
@@ -41,7 +41,7 @@ def page(form: dict[str, Any]) -> str:
 
 
 def key_texts(question: dict[str, Any]) -> Iterator[str]:
-    """Give every text that only the key of a question holds."""
+    """Return every text that only the key of a question holds."""
     key = question["key"]
     yield from key.get("working", ())
     yield from (key.get(name, "") for name in ("band_text", "model", "rule"))
@@ -58,7 +58,7 @@ def key_texts(question: dict[str, Any]) -> Iterator[str]:
 
 
 def shown_texts(form: dict[str, Any]) -> str:
-    """Give all that the paper shows too, as one text."""
+    """Return all that the paper shows too, as one text."""
     shown: list[str] = [form["title"], *form["constants"], *form["cautions"]]
     for entry in form["questions"]:
         question = entry["question"]
@@ -72,7 +72,7 @@ def shown_texts(form: dict[str, Any]) -> str:
 
 
 def written_ways(text: str) -> Iterator[bytes]:
-    """Give a text as it may be hidden in a page: escaped, in JSON, in base64, turned."""
+    """Return a text as it may be hidden in a page: escaped, in JSON, in base64, turned."""
     plain = text.encode("utf-8")
     yield from (plain, plain.hex().encode(), plain[::-1], quote(text).encode())
     yield codecs.encode(text, "rot13").encode("utf-8")
@@ -115,7 +115,7 @@ def test_the_search_finds_a_text_that_is_hidden() -> None:
 
 
 def with_another_key(question: dict[str, Any]) -> dict[str, Any]:
-    """Give a question that is shown alike and whose key says something else throughout."""
+    """Return a question that is shown alike and whose key says something else throughout."""
     other = deepcopy(question)
     key, kind = other["key"], other["kind"]
     other.update(id=f"other/{OTHER}", module=OTHER, objective=OTHER, level=OTHER, pool=OTHER)

@@ -3,9 +3,9 @@
 import json
 from fractions import Fraction
 
-from generator.marking.unit_words import plain_spelling
+from generator.marking.answers.unit_words import plain_spelling
 from generator.quantities import UNITS
-from generator.website.units_script import units_script
+from generator.website.pages.units_script import units_script
 
 
 def test_the_script_holds_every_unit_with_its_exact_size() -> None:

@@ -28,6 +28,9 @@ from generator.bank.checks import (
     stem_rounding,
     tables,
 )
+from generator.bank.checks.honesty import is_from_memory
+from generator.bank.checks.lessons import shown_figures
+from generator.bank.checks.options import normal
 from generator.bank.checks.rule import Rule
 from generator.diagnostics import Problem, sorted_problems
 
@@ -56,9 +59,9 @@ RULES: Mapping[str, Rule] = {rule.name: rule for file in _FILES for rule in file
 
 
 def check_bank(bank: Bank) -> tuple[Problem, ...]:
-    """Give every problem that the rules find, in the order of the files."""
+    """Return every problem that the rules find, in the order of the files."""
     looks = [rule.look for rule in RULES.values() if rule.look is not None]
     return sorted_problems(problem for look in looks for problem in look(bank))
 
 
-__all__ = ["RULES", "Rule", "check_bank"]
+__all__ = ["RULES", "Rule", "check_bank", "is_from_memory", "normal", "shown_figures"]

@@ -4,7 +4,7 @@ from collections.abc import Iterator
 
 from generator.bank.bank import Bank, Entry
 from generator.bank.checks.rule import Rule
-from generator.bank.records import Blueprint
+from generator.bank.models import Blueprint
 from generator.diagnostics import Problem
 
 WHOLE = 100
@@ -12,7 +12,7 @@ SMALLEST_GATE, LARGEST_GATE = 2, 4
 
 
 def blueprint_counts(bank: Bank) -> Iterator[Problem]:
-    """Give cells without a clear number of questions, and numbers that do not add up."""
+    """Return cells without a clear number of questions, and numbers that do not add up."""
     for entry in bank.blueprints.values():
         unclear = list(_unclear_cells(entry))
         yield from unclear or _sums(entry)
@@ -54,12 +54,12 @@ def _counts(entry: Entry[Blueprint], message: str, *path: str | int, hint: str =
 
 
 def blueprint_limits(bank: Bank) -> Iterator[Problem]:
-    """Give limits and percents that no paper can meet, or that any paper meets."""
+    """Return limits and percents that no paper can meet, or that any paper meets."""
     for entry in bank.blueprints.values():
         plan = entry.record
         for name, value, low in (
             ("minutes", plan.minutes, 1),
-            ("words", plan.words, 1),
+            ("max_words", plan.max_words, 1),
             ("questions", plan.questions, 1),
         ):
             if value is not None and value < low:
@@ -77,7 +77,7 @@ def _limit(entry: Entry[Blueprint], name: str, message: str) -> Problem:
 
 
 def gate_size(bank: Bank) -> Iterator[Problem]:
-    """Give gates of one question, which luck opens, or of so many that a slip closes them."""
+    """Return gates of one question, which luck opens, or of so many that a slip closes them."""
     for entry in bank.blueprints.values():
         gate = [place for place, cell in enumerate(entry.record.cells) if cell.critical]
         size = sum(entry.record.cells[place].count or 0 for place in gate)

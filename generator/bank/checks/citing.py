@@ -16,7 +16,7 @@ def _citing(bank: Bank) -> Iterator[Entry[Any]]:
 
 
 def clause_missing(bank: Bank) -> Iterator[Problem]:
-    """Give tags that call a document read and do not say where in it."""
+    """Return tags that call a document read and do not say where in it."""
     for entry in _citing(bank):
         for place, tag in enumerate(entry.record.source):
             source = bank.sources.get(tag.key)
@@ -28,7 +28,7 @@ def clause_missing(bank: Bank) -> Iterator[Problem]:
 
 
 def publisher_missing(bank: Bank) -> Iterator[Problem]:
-    """Give documents that are called read and cannot be found by their author or publisher."""
+    """Return documents that are called read and cannot be found by their author or publisher."""
     for entry in bank.sources.values():
         source = entry.record
         if source.status == "read" and not (source.author or source.publisher):
@@ -38,7 +38,7 @@ def publisher_missing(bank: Bank) -> Iterator[Problem]:
 
 
 def task_list_proves_nothing(bank: Bank) -> Iterator[Problem]:
-    """Give facts that rest on a list of tasks."""
+    """Return facts that rest on a list of tasks."""
     for entry in _citing(bank):
         is_procedure = entry.name in bank.procedures and entry.record is (
             bank.procedures[entry.name].record

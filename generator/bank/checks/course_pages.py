@@ -12,7 +12,7 @@ _TO_A_PAGE = re.compile(r"\]\((?:lesson:)?([a-z0-9_-]+)(?:\.html|\.md)?(?:#[^)\s
 
 
 def stray_page(bank: Bank) -> Iterator[Problem]:
-    """Give Markdown files of the course that no module names and no page of it links to."""
+    """Return Markdown files of the course that no module names and no page of it links to."""
     if bank.is_partly_read:
         return
     led_to = _led_to(bank)

@@ -14,7 +14,7 @@ FEWEST_LATER = 2
 
 
 def critical_item(bank: Bank) -> Iterator[Problem]:
-    """Give critical items that cannot stand on a paper as must-pass."""
+    """Return critical items that cannot stand on a paper as must-pass."""
     for entry in bank.items.values():
         record = entry.record
         if record.critical is None:
@@ -24,14 +24,14 @@ def critical_item(bank: Bank) -> Iterator[Problem]:
             message = f"a {kind} item has marks for its parts, so it cannot be critical"
             hint = f"make it one of {', '.join(RIGHT_OR_WRONG)}, or take 'critical' away"
             yield entry.problem("error", "critical-item", message, "critical", hint=hint)
-        if record.pool == "study":
+        if record.use == "study":
             message = "a study item never stands on a paper, so it cannot be critical"
-            hint = "write 'pool: exam' or 'pool: both', or take 'critical' away"
+            hint = "write 'use: exam' or 'use: both', or take 'critical' away"
             yield entry.problem("error", "critical-item", message, "critical", hint=hint)
 
 
 def critical_pair(bank: Bank) -> Iterator[Problem]:
-    """Give critical pairs that hurt nobody, or from which no question can be made."""
+    """Return critical pairs that hurt nobody, or from which no question can be made."""
     for entry in bank.procedures.values():
         record = entry.record
         optional = {step.step for step in record.steps if step.optional}
@@ -67,7 +67,7 @@ RULES = (
         "A critical question can be must-pass on a paper: it is for exams, and it is either right "
         "or wrong.",
         "kind: written\ncritical: {hazard: acid, reason: ...}",
-        "kind: choice\npool: exam\ncritical: {hazard: acid, reason: ...}",
+        "kind: choice\nuse: exam\ncritical: {hazard: acid, reason: ...}",
         critical_item,
     ),
     Rule(

@@ -14,7 +14,7 @@ KINDS = ("meets", "guards", "ends")
 
 
 def unknown_hazard(bank: Bank) -> Iterator[Problem]:
-    """Give every hazard that hazards.yml does not have."""
+    """Return every hazard that hazards.yml does not have."""
     if bank.was_unread("hazards", "any"):
         return
     for entry, path, name in _named(bank):
@@ -48,7 +48,7 @@ def _named(bank: Bank) -> Iterator[tuple[Entry[Any], tuple[str | int, ...], str]
 
 
 def hazard_unguarded(bank: Bank) -> Iterator[Problem]:
-    """Give steps that some accepted order brings unguarded, with the shortest such order."""
+    """Return steps that some accepted order brings unguarded, with the shortest such order."""
     for entry in ordered_entries(bank):
         pairs = [(p.first, p.then) for p in entry.record.pairs if p.pair_class != "habit"]
         if has_cycle(pairs):
@@ -93,7 +93,7 @@ def _hint(found: Unguarded) -> str:
 
 
 def self_guarded(bank: Bank) -> Iterator[Problem]:
-    """Give steps that guard against what they meet themselves."""
+    """Return steps that guard against what they meet themselves."""
     for entry in ordered_entries(bank):
         for place, step in enumerate(entry.record.steps):
             for name in sorted(set(step.meets) & set(step.guards)):
@@ -103,7 +103,7 @@ def self_guarded(bank: Bank) -> Iterator[Problem]:
 
 
 def hazards_unsaid(bank: Bank) -> Iterator[Problem]:
-    """Give work that names no hazard and does not say why it can hurt nobody."""
+    """Return work that names no hazard and does not say why it can hurt nobody."""
     if not bank.hazards:
         return
     for entry in ordered_entries(bank):
@@ -119,7 +119,7 @@ def hazards_unsaid(bank: Bank) -> Iterator[Problem]:
 
 
 def danger_without_hazard(bank: Bank) -> Iterator[Problem]:
-    """Give pairs of class danger of which neither step has to do with a hazard."""
+    """Return pairs of class danger of which neither step has to do with a hazard."""
     if not bank.hazards:
         return
     for entry in ordered_entries(bank):
@@ -149,10 +149,10 @@ RULES = (
         "error",
         "In every order that is accepted, each step that meets a hazard comes after a guard and "
         "before that guard is taken off. The order shown in the message would be marked right.",
-        "steps:\n  - {step: mix, does: Mix, meets: [isocyanate_skin]}\n"
-        "  - {step: gloves, does: Put gloves on, guards: [isocyanate_skin]}",
-        "steps:\n  - {step: gloves, does: Put gloves on, guards: [isocyanate_skin]}\n"
-        "  - {step: mix, does: Mix, meets: [isocyanate_skin]}\n"
+        "steps:\n  - {step: mix, action: Mix, meets: [isocyanate_skin]}\n"
+        "  - {step: gloves, action: Put gloves on, guards: [isocyanate_skin]}",
+        "steps:\n  - {step: gloves, action: Put gloves on, guards: [isocyanate_skin]}\n"
+        "  - {step: mix, action: Mix, meets: [isocyanate_skin]}\n"
         "pairs:\n  - {first: gloves, then: mix, class: danger, reason: ...}",
         hazard_unguarded,
     ),
@@ -160,9 +160,9 @@ RULES = (
         "self-guarded",
         "error",
         "A guard that goes on in the same step as the work may go on too late.",
-        "- {step: mix, does: Put gloves on and mix, meets: [peroxide], guards: [peroxide]}",
-        "- {step: gloves, does: Put gloves on, guards: [peroxide]}\n"
-        "- {step: mix, does: Mix, meets: [peroxide]}",
+        "- {step: mix, action: Put gloves on and mix, meets: [peroxide], guards: [peroxide]}",
+        "- {step: gloves, action: Put gloves on, guards: [peroxide]}\n"
+        "- {step: mix, action: Mix, meets: [peroxide]}",
         self_guarded,
     ),
     Rule(
@@ -178,7 +178,7 @@ RULES = (
         "error",
         "A pair is a danger because of a hazard, and the hazard is named at one of its steps.",
         "- {first: mask, then: spray, class: danger, ...} and no step says meets, guards or ends",
-        "- {step: spray, does: Spray, meets: [isocyanate_mist]}",
+        "- {step: spray, action: Spray, meets: [isocyanate_mist]}",
         danger_without_hazard,
     ),
 )

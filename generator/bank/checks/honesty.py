@@ -7,10 +7,10 @@ from generator.bank.bank import Bank, Entry, module_of, objective_of
 from generator.bank.checks.numbers import numeric_entries
 from generator.bank.checks.rule import Rule
 from generator.bank.guarding import hazards_met
+from generator.bank.models import SourceTag
 from generator.bank.numeric_item import prepare
-from generator.bank.records import SourceTag
 from generator.diagnostics import Problem
-from generator.refinishing.catalogue import CATALOGUE
+from generator.refinishing import CATALOGUE
 
 
 def is_from_memory(bank: Bank, tag: SourceTag) -> bool:
@@ -21,27 +21,27 @@ def is_from_memory(bank: Bank, tag: SourceTag) -> bool:
 
 
 def memory_keys_exam(bank: Bank) -> Iterator[Problem]:
-    """Give exam items that rest on memory, by their tag or by their relation."""
+    """Return exam items that rest on memory, by their tag or by their relation."""
     for entry in bank.items.values():
-        if entry.record.pool == "study":
+        if entry.record.use == "study":
             continue
         if any(is_from_memory(bank, tag) for tag in entry.record.source):
             message = "a statement from memory never keys an exam item"
-            hint = "write 'pool: study', or read the source and correct its status"
+            hint = "write 'use: study', or read the source and correct its status"
             yield entry.problem("error", "memory-keys-exam", message, "source", hint=hint)
     for numeric in numeric_entries(bank):
         item, _ = prepare(numeric, CATALOGUE)
-        called = item.answer.relations if item and numeric.record.pool != "study" else ()
+        called = item.answer.relations if item and numeric.record.use != "study" else ()
         for name in called:
             if name in CATALOGUE and CATALOGUE[name].facts.status == "from_memory":
                 message = f"{name} rests on a text that was not read again"
                 yield numeric.problem(
-                    "error", "memory-keys-exam", message, "pool", hint="write 'pool: study'"
+                    "error", "memory-keys-exam", message, "use", hint="write 'use: study'"
                 )
 
 
 def caution_missing(bank: Bank) -> Iterator[Problem]:
-    """Give work that can hurt without a caution beside it."""
+    """Return work that can hurt without a caution beside it."""
     for entry in bank.items.values():
         if entry.record.safety and not (entry.record.caution or hazards_met(entry.record)):
             message = "this item protects people but shows no caution"
@@ -50,7 +50,7 @@ def caution_missing(bank: Bank) -> Iterator[Problem]:
 
 
 def relation_caution_missing(bank: Bank) -> Iterator[Problem]:
-    """Give items on a relation that carries a caution, where the item shows none."""
+    """Return items on a relation that carries a caution, where the item shows none."""
     for entry in numeric_entries(bank):
         item, _ = prepare(entry, CATALOGUE)
         for name in item.answer.relations if item else ():
@@ -62,7 +62,7 @@ def relation_caution_missing(bank: Bank) -> Iterator[Problem]:
 
 
 def objective_without_item(bank: Bank) -> Iterator[Problem]:
-    """Give objectives of taught modules that nothing asks about."""
+    """Return objectives of taught modules that nothing asks about."""
     if bank.is_partly_read:
         return
     asked = {objective_of(name) for name in bank.items}
@@ -79,7 +79,7 @@ def objective_without_item(bank: Bank) -> Iterator[Problem]:
 
 
 def source_without_use(bank: Bank) -> Iterator[Problem]:
-    """Give sources that nothing cites."""
+    """Return sources that nothing cites."""
     if bank.is_partly_read:
         return
     records: list[Entry[Any]] = [
@@ -98,10 +98,10 @@ def source_without_use(bank: Bank) -> Iterator[Problem]:
 
 
 def exam_pool_thin(bank: Bank) -> Iterator[Problem]:
-    """Give taught modules with no item that only an exam uses."""
+    """Return taught modules with no item that only an exam uses."""
     if bank.is_partly_read:
         return
-    exam = {module_of(name) for name, e in bank.items.items() if e.record.pool == "exam"}
+    exam = {module_of(name) for name, e in bank.items.items() if e.record.use == "exam"}
     for place, module in enumerate(bank.modules):
         if module.lesson and bank.items and module.module not in exam:
             message = f"module '{module.module}' has no item kept for exams"
@@ -114,8 +114,8 @@ RULES = (
         "memory-keys-exam",
         "error",
         "A figure nobody has read again may be taught, with its tag, but never decides a mark.",
-        "pool: exam\nsource: from_memory",
-        "pool: study\nsource: from_memory",
+        "use: exam\nsource: from_memory",
+        "use: study\nsource: from_memory",
         memory_keys_exam,
     ),
     Rule(

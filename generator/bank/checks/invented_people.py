@@ -16,7 +16,7 @@ _CODE = re.compile(
 
 
 def roster_code(bank: Bank) -> Iterator[Problem]:
-    """Give texts of questions and records that name somebody as a roster does."""
+    """Return texts of questions and records that name somebody as a roster does."""
     groups: tuple[tuple[Entry[Any], ...], ...] = (
         tuple(bank.items.values()),
         tuple(bank.procedures.values()),

@@ -6,7 +6,7 @@ from collections.abc import Collection, Iterator, Mapping
 from generator.bank.bank import Bank, Lesson
 from generator.bank.checks.rule import Rule
 from generator.diagnostics import Place, Problem, did_you_mean
-from generator.refinishing.catalogue import CATALOGUE
+from generator.refinishing import CATALOGUE
 
 _LINK = re.compile(r"\]\((source|term|lesson):([^)\s]*)\)")
 _BLOCK = re.compile(r"```([a-z]+)[ ]*(.*)")
@@ -35,7 +35,7 @@ COMPUTED_FIGURES = (
 
 
 def lesson_names(bank: Bank) -> Iterator[Problem]:
-    """Give blocks and links of lessons that name nothing."""
+    """Return blocks and links of lessons that name nothing."""
     known = _known_names(bank)
     for lesson in bank.lessons:
         inside = False
@@ -52,7 +52,7 @@ def lesson_names(bank: Bank) -> Iterator[Problem]:
 
 
 def _known_names(bank: Bank) -> Mapping[str, Collection[str]]:
-    study = [name for name, entry in bank.items.items() if entry.record.pool != "exam"]
+    study = [name for name, entry in bank.items.items() if entry.record.use != "exam"]
     return {
         "source": bank.sources,
         "term": bank.glossary,
@@ -91,7 +91,7 @@ def _block_problems(
 def _unknown_hazards(
     bank: Bank, lesson: Lesson, number: int, match: re.Match[str]
 ) -> Iterator[Problem]:
-    """Give hazards that a caution block names and hazards.yml does not have."""
+    """Return hazards that a caution block names and hazards.yml does not have."""
     if bank.was_unread("hazards", "any"):
         return
     for name in re.finditer(r"\S+", match[2]):
@@ -110,7 +110,7 @@ def _unknown(
 
 
 def shown_figures(bank: Bank) -> set[str]:
-    """Give the names of the figures that lessons show."""
+    """Return the names of the figures that lessons show."""
     lines = (line for lesson in bank.lessons for line in lesson.text.splitlines())
     return {m[2].strip() for line in lines if (m := _BLOCK.match(line)) and m[1] == "figure"}
 

@@ -5,25 +5,25 @@ from typing import Any
 
 from generator.bank.bank import Bank, Entry
 from generator.bank.checks.rule import Rule
-from generator.bank.records import Blueprint
+from generator.bank.models import Blueprint
 from generator.diagnostics import Problem, did_you_mean
 
 
 def no_such_question(bank: Bank) -> Iterator[Problem]:
-    """Give names of questions that the bank does not have, in plans and in items."""
+    """Return names of questions that the bank does not have, in plans and in items."""
     for plan in bank.blueprints.values():
         named: list[tuple[str, tuple[str | int, ...]]] = [
             (name, ("must_include", place)) for place, name in enumerate(plan.record.must_include)
         ]
         named += [
-            (name, ("apart", row, place))
-            for row, names in enumerate(plan.record.apart)
+            (name, ("not_together", row, place))
+            for row, names in enumerate(plan.record.not_together)
             for place, name in enumerate(names)
         ]
         yield from _unknown(bank, plan, named)
     for item in bank.items.values():
-        others = enumerate(item.record.apart_from)
-        yield from _unknown(bank, item, [(name, ("apart_from", place)) for place, name in others])
+        others = enumerate(item.record.not_with)
+        yield from _unknown(bank, item, [(name, ("not_with", place)) for place, name in others])
 
 
 def _unknown(
@@ -47,26 +47,26 @@ def _is_known(bank: Bank, name: str) -> bool:
 
 
 def kept_apart(bank: Bank) -> Iterator[Problem]:
-    """Give sets kept apart that part nothing, and plans that ask for both of a pair."""
+    """Return sets kept apart that part nothing, and plans that ask for both of a pair."""
     for entry in bank.blueprints.values():
-        for row, names in enumerate(entry.record.apart):
+        for row, names in enumerate(entry.record.not_together):
             if len(set(names)) < 2 or len(set(names)) < len(names):
                 message = "a set kept apart names two questions or more, each once"
-                yield entry.problem("error", "kept-apart", message, "apart", row)
+                yield entry.problem("error", "kept-apart", message, "not_together", row)
         yield from _asked_together(bank, entry)
     for name, item in bank.items.items():
-        if name in item.record.apart_from:
-            place = item.record.apart_from.index(name)
+        if name in item.record.not_with:
+            place = item.record.not_with.index(name)
             message = "an item cannot be kept apart from itself"
-            yield item.problem("error", "kept-apart", message, "apart_from", place)
+            yield item.problem("error", "kept-apart", message, "not_with", place)
 
 
 def _asked_together(bank: Bank, entry: Entry[Blueprint]) -> Iterator[Problem]:
     wanted = entry.record.must_include
     for place, name in enumerate(wanted):
         item = bank.items.get(name)
-        parted = set(item.record.apart_from) if item else set()
-        parted |= {n for row in entry.record.apart if name in row for n in row} - {name}
+        parted = set(item.record.not_with) if item else set()
+        parted |= {n for row in entry.record.not_together if name in row for n in row} - {name}
         clash = [other for other in wanted if other in parted]
         if clash or wanted.index(name) != place:
             said = f"is kept apart from '{clash[0]}'" if clash else "is named twice"
@@ -75,11 +75,11 @@ def _asked_together(bank: Bank, entry: Entry[Blueprint]) -> Iterator[Problem]:
 
 
 def study_on_paper(bank: Bank) -> Iterator[Problem]:
-    """Give items that a paper must include although everyone has seen their keys."""
+    """Return items that a paper must include although everyone has seen their keys."""
     for entry in bank.blueprints.values():
         for place, name in enumerate(entry.record.must_include):
             item = bank.items.get(name)
-            if item and item.record.pool == "study":
+            if item and item.record.use == "study":
                 message = f"'{name}' is for study; its key stands on the site"
                 yield entry.problem("error", "study-on-paper", message, "must_include", place)
 
@@ -98,8 +98,8 @@ RULES = (
         "error",
         "Questions that give each other away never share a paper; a set names two or more, and "
         "a plan does not ask for both of a pair.",
-        "apart: [[filler/mix/streaks_left]]",
-        "apart: [[filler/mix/streaks_left, filler/mix/fold_time]]",
+        "not_together: [[filler/mix/streaks_left]]",
+        "not_together: [[filler/mix/streaks_left, filler/mix/fold_time]]",
         kept_apart,
     ),
     Rule(

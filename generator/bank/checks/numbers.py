@@ -6,6 +6,7 @@ from typing import cast
 
 from generator.bank.bank import Bank, Entry
 from generator.bank.checks.rule import Rule
+from generator.bank.models import NumericItem
 from generator.bank.numeric_item import PreparedItem, prepare
 from generator.bank.numeric_solution import (
     Refusal,
@@ -15,10 +16,9 @@ from generator.bank.numeric_solution import (
     set_count,
     solve,
 )
-from generator.bank.records import NumericItem
 from generator.diagnostics import Problem
-from generator.formulas.syntax import CallNode
-from generator.refinishing.catalogue import CATALOGUE
+from generator.formulas import CallNode
+from generator.refinishing import CATALOGUE
 
 MOST_SETS = 300
 # beyond it going through the sets takes longer than anybody waits, and no class needs as many
@@ -26,20 +26,20 @@ MOST_COMBINED = 100_000
 
 
 def numeric_entries(bank: Bank) -> Iterator[Entry[NumericItem]]:
-    """Give the numeric items of the bank."""
+    """Return the numeric items of the bank."""
     for entry in bank.items.values():
         if isinstance(entry.record, NumericItem):
             yield cast("Entry[NumericItem]", entry)
 
 
 def formulas_and_units(bank: Bank) -> Iterator[Problem]:
-    """Give what is wrong with grids, units and formulas."""
+    """Return what is wrong with grids, units and formulas."""
     for entry in numeric_entries(bank):
         yield from prepare(entry, CATALOGUE)[1]
 
 
 def refused_sets(bank: Bank) -> Iterator[Problem]:
-    """Give items whose allowed values include sets that must be refused."""
+    """Return items whose allowed values include sets that must be refused."""
     for entry in numeric_entries(bank):
         item, _ = prepare(entry, CATALOGUE)
         if item is not None and set_count(item) <= MOST_COMBINED:
@@ -82,7 +82,7 @@ def _drawn(entry: Entry[NumericItem], item: PreparedItem, values: object) -> Ite
 
 
 def too_many_sets(bank: Bank) -> Iterator[Problem]:
-    """Give items whose allowed values combine into more sets than can be looked at."""
+    """Return items whose allowed values combine into more sets than can be looked at."""
     for entry in numeric_entries(bank):
         item, _ = prepare(entry, CATALOGUE)
         if item is not None and set_count(item) > MOST_COMBINED:
@@ -92,17 +92,17 @@ def too_many_sets(bank: Bank) -> Iterator[Problem]:
 
 
 def one_draw_only(bank: Bank) -> Iterator[Problem]:
-    """Give exam items with one set of values, so that a whole class has the same key."""
+    """Return exam items with one set of values, so that a whole class has the same key."""
     for entry in numeric_entries(bank):
         item, _ = prepare(entry, CATALOGUE)
-        if item is not None and entry.record.pool != "study" and set_count(item) == 1:
+        if item is not None and entry.record.use != "study" and set_count(item) == 1:
             message = "only one set of values can be drawn, so neighbours have the same key"
             hint = "allow more values, or keep the item for study"
             yield entry.problem("warning", "one-draw-only", message, "given", hint=hint)
 
 
 def rounding_direction(bank: Bank) -> Iterator[Problem]:
-    """Give answers that round against the direction of their relation."""
+    """Return answers that round against the direction of their relation."""
     for entry in numeric_entries(bank):
         item, _ = prepare(entry, CATALOGUE)
         root = item.answer.root if item else None
@@ -157,8 +157,8 @@ RULES = (
         "one-draw-only",
         "warning",
         "In an exam neighbours get different numbers. An item that can draw one set has one key.",
-        "pool: exam\ngiven: {dry: {unit: um, values: [60]}}",
-        "pool: exam\ngiven: {dry: {unit: um, values: [50, 60, 70]}}",
+        "use: exam\ngiven: {dry: {unit: um, values: [60]}}",
+        "use: exam\ngiven: {dry: {unit: um, values: [50, 60, 70]}}",
         one_draw_only,
     ),
     Rule(

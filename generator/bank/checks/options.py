@@ -23,13 +23,13 @@ def _with_options(bank: Bank) -> Iterator[Entry[Any]]:
 
 
 def normal(text: str) -> str:
-    """Give a text without the differences that do not matter to a reader."""
+    """Return a text without the differences that do not matter to a reader."""
     seen = "".join(sign for sign in normalize("NFKC", text) if category(sign) != "Cf")
     return " ".join(seen.casefold().split()).rstrip(".,;:!? ")
 
 
 def key_count(bank: Bank) -> Iterator[Problem]:
-    """Give items with too few or too many right options."""
+    """Return items with too few or too many right options."""
     for entry in _with_options(bank):
         right = sum(option.right for option in entry.record.options)
         if entry.record.kind == "choice" and right != 1:
@@ -42,7 +42,7 @@ def key_count(bank: Bank) -> Iterator[Problem]:
 
 
 def options_same_text(bank: Bank) -> Iterator[Problem]:
-    """Give options that say the same."""
+    """Return options that say the same."""
     for entry in _with_options(bank):
         seen: dict[str, int] = {}
         for place, option in enumerate(entry.record.options):
@@ -54,7 +54,7 @@ def options_same_text(bank: Bank) -> Iterator[Problem]:
 
 
 def combined_option(bank: Bank) -> Iterator[Problem]:
-    """Give options that lean on the other options."""
+    """Return options that lean on the other options."""
     for entry in _with_options(bank):
         for place, option in enumerate(entry.record.options):
             if _COMBINED.search(normal(option.text)):
@@ -64,17 +64,17 @@ def combined_option(bank: Bank) -> Iterator[Problem]:
 
 
 def feedback_repeats_option(bank: Bank) -> Iterator[Problem]:
-    """Give feedback that says no more than the option."""
+    """Return feedback that says no more than the option."""
     for entry in _with_options(bank):
         for place, option in enumerate(entry.record.options):
-            if normal(option.says) == normal(option.text):
+            if normal(option.feedback) == normal(option.text):
                 message = "the feedback only repeats the option; say why"
-                path = ("options", place, "says")
+                path = ("options", place, "feedback")
                 yield entry.problem("error", "feedback-repeats-option", message, *path)
 
 
 def longest_option_is_key(bank: Bank) -> Iterator[Problem]:
-    """Give choices whose key stands out by its length."""
+    """Return choices whose key stands out by its length."""
     for entry in _with_options(bank):
         if entry.record.kind != "choice":
             continue
@@ -93,7 +93,7 @@ def _stands_out(key: str, others: list[str]) -> bool:
 
 
 def hidden_negation(bank: Bank) -> Iterator[Problem]:
-    """Give stems with a negation that a reader in a hurry will miss."""
+    """Return stems with a negation that a reader in a hurry will miss."""
     for entry in bank.items.values():
         asked = entry.record.stem.rsplit(". ", 1)[-1]
         found = _NEGATIVE.search(asked)
@@ -104,7 +104,7 @@ def hidden_negation(bank: Bank) -> Iterator[Problem]:
 
 
 def absolute_only_in_wrong(bank: Bank) -> Iterator[Problem]:
-    """Give choices where words such as 'always' mark the wrong options."""
+    """Return choices where words such as 'always' mark the wrong options."""
     for entry in _with_options(bank):
         right = [o for o in entry.record.options if o.right]
         wrong = [o for o in entry.record.options if not o.right]
@@ -115,7 +115,7 @@ def absolute_only_in_wrong(bank: Bank) -> Iterator[Problem]:
 
 
 def too_much_reading(bank: Bank) -> Iterator[Problem]:
-    """Give stems over 60 words and options over 16."""
+    """Return stems over 60 words and options over 16."""
     for entry in bank.items.values():
         words = len(entry.record.stem.split())
         if words > 60:
@@ -159,8 +159,8 @@ RULES = (
         "feedback-repeats-option",
         "error",
         "Feedback is where the learning happens: it says why an option is right or wrong.",
-        "- text: Sand first\n  says: Sand first.",
-        "- text: Sand first\n  says: Sanding drives wax into the scratches.",
+        "- text: Sand first\n  feedback: Sand first.",
+        "- text: Sand first\n  feedback: Sanding drives wax into the scratches.",
         feedback_repeats_option,
     ),
     Rule(

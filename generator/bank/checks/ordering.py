@@ -14,7 +14,7 @@ MOST_LINES = 7
 
 
 def ordered_entries(bank: Bank) -> Iterator[Entry[Any]]:
-    """Give every procedure and order item."""
+    """Return every procedure and order item."""
     yield from bank.procedures.values()
     yield from (e for e in bank.items.values() if getattr(e.record, "kind", "") == "order")
 
@@ -24,7 +24,7 @@ def _pairs(entry: Entry[Any]) -> list[tuple[str, str]]:
 
 
 def repeated_step(bank: Bank) -> Iterator[Problem]:
-    """Give steps that carry a name already used in the same record."""
+    """Return steps that carry a name already used in the same record."""
     for entry in ordered_entries(bank):
         seen: set[str] = set()
         for place, step in enumerate(entry.record.steps):
@@ -35,7 +35,7 @@ def repeated_step(bank: Bank) -> Iterator[Problem]:
 
 
 def order_cycle(bank: Bank) -> Iterator[Problem]:
-    """Give records whose pairs ask for a step to come before itself."""
+    """Return records whose pairs ask for a step to come before itself."""
     for entry in ordered_entries(bank):
         if has_cycle(_pairs(entry)):
             message = "the pairs run in a circle, so that no order keeps them all"
@@ -43,7 +43,7 @@ def order_cycle(bank: Bank) -> Iterator[Problem]:
 
 
 def order_against_listing(bank: Bank) -> Iterator[Problem]:
-    """Give pairs that the listed order of the steps breaks."""
+    """Return pairs that the listed order of the steps breaks."""
     for entry in ordered_entries(bank):
         steps = [step.step for step in entry.record.steps]
         for place, pair in enumerate(_pairs(entry)):
@@ -56,7 +56,7 @@ def order_against_listing(bank: Bank) -> Iterator[Problem]:
 
 
 def too_many_orders(bank: Bank) -> Iterator[Problem]:
-    """Give order items of which too many orders are right to mark fairly."""
+    """Return order items of which too many orders are right to mark fairly."""
     for entry in bank.items.values():
         record: Any = entry.record
         if getattr(record, "kind", "") != "order":
@@ -71,19 +71,19 @@ def too_many_orders(bank: Bank) -> Iterator[Problem]:
 
 
 def too_many_lines(bank: Bank) -> Iterator[Problem]:
-    """Give order items for papers with more lines than an answer sheet has places."""
+    """Return order items for papers with more lines than an answer sheet has places."""
     for entry in bank.items.values():
         record: Any = entry.record
-        if getattr(record, "kind", "") == "order" and record.pool != "study":
+        if getattr(record, "kind", "") == "order" and record.use != "study":
             lines = len(record.steps)
             if lines > MOST_LINES:
                 message = f"this has {lines} lines, and an answer sheet has {MOST_LINES} places"
-                hint = "join two steps or leave one out, or write 'pool: study'"
+                hint = "join two steps or leave one out, or write 'use: study'"
                 yield entry.problem("error", "too-many-lines", message, "steps", hint=hint)
 
 
 def pair_unexplained(bank: Bank) -> Iterator[Problem]:
-    """Give pairs of procedures that name a harm without what goes wrong, or the other way."""
+    """Return pairs of procedures that name a harm without what goes wrong, or the other way."""
     for entry in bank.procedures.values():
         for place, pair in enumerate(entry.record.pairs):
             if bool(pair.goes_wrong) != bool(pair.harm):
@@ -129,8 +129,8 @@ RULES = (
         "too-many-lines",
         "error",
         "An order question on a paper has as many lines as its answer sheet has places.",
-        "pool: exam and nine steps",
-        "pool: exam and seven steps",
+        "use: exam and nine steps",
+        "use: exam and seven steps",
         too_many_lines,
     ),
     Rule(

@@ -10,7 +10,7 @@ from generator.diagnostics import Problem, did_you_mean
 
 
 def unknown_place(bank: Bank) -> Iterator[Problem]:
-    """Give every place that places.yml does not have."""
+    """Return every place that places.yml does not have."""
     named: list[tuple[Entry[Any], tuple[str | int, ...], str]] = []
     groups = (bank.items, bank.procedures, bank.tables)
     entries: list[Entry[Any]] = [entry for group in groups for entry in group.values()]
@@ -25,7 +25,7 @@ def unknown_place(bank: Bank) -> Iterator[Problem]:
 
 
 def rule_without_place(bank: Bank) -> Iterator[Problem]:
-    """Give items that rest on a law or a guide alone and do not say of which place."""
+    """Return items that rest on a law or a guide alone and do not say of which place."""
     for entry in bank.items.values():
         record = entry.record
         cited = [bank.sources[tag.key].record for tag in record.source if tag.key in bank.sources]
@@ -39,7 +39,7 @@ def rule_without_place(bank: Bank) -> Iterator[Problem]:
 
 
 def place_unsaid(bank: Bank) -> Iterator[Problem]:
-    """Give items on a place's rule whose stem does not name the place."""
+    """Return items on a place's rule whose stem does not name the place."""
     for entry in bank.items.values():
         place = bank.places.get(entry.record.place or "")
         if place is None:

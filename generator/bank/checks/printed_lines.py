@@ -6,7 +6,7 @@ from typing import Any
 from generator.bank.bank import Bank, Entry
 from generator.bank.checks.options import normal
 from generator.bank.checks.rule import Rule
-from generator.bank.records import MatchItem
+from generator.bank.models import MatchItem
 from generator.bank.written_texts import written_texts
 from generator.diagnostics import Problem
 
@@ -14,7 +14,7 @@ MOST_SIGNS = 2000
 
 
 def sheet_shape(bank: Bank) -> Iterator[Problem]:
-    """Give rows of sheets that are no pair of cells, and sheets without rows."""
+    """Return rows of sheets that are no pair of cells, and sheets without rows."""
     for entry in bank.items.values():
         sheet = entry.record.sheet
         if sheet is None:
@@ -33,16 +33,18 @@ def sheet_shape(bank: Bank) -> Iterator[Problem]:
 
 
 def steps_same_text(bank: Bank) -> Iterator[Problem]:
-    """Give steps of procedures and order items that read like an earlier one."""
+    """Return steps of procedures and order items that read like an earlier one."""
     orders = (e for e in bank.items.values() if getattr(e.record, "kind", "") == "order")
     entries: list[Entry[Any]] = [*bank.procedures.values(), *orders]
     for entry in entries:
-        lines = [(step.does, ("steps", at, "does")) for at, step in enumerate(entry.record.steps)]
+        lines = [
+            (step.action, ("steps", at, "action")) for at, step in enumerate(entry.record.steps)
+        ]
         yield from _repeated(entry, lines, "steps-same-text", "step")
 
 
 def partners_same_text(bank: Bank) -> Iterator[Problem]:
-    """Give sides of a match item that read like another one on the same side."""
+    """Return sides of a match item that read like another one on the same side."""
     for entry in bank.items.values():
         record = entry.record
         if isinstance(record, MatchItem):
@@ -65,7 +67,7 @@ def _repeated(
 
 
 def long_text(bank: Bank) -> Iterator[Problem]:
-    """Give texts of records that no page and no paper was laid out for."""
+    """Return texts of records that no page and no paper was laid out for."""
     for text in written_texts(bank):
         if len(text.text) > MOST_SIGNS:
             message = f"this text has {len(text.text):,} signs; {MOST_SIGNS:,} is the most"
@@ -77,8 +79,8 @@ RULES = (
         "long-text",
         "error",
         "A text of a record stands on a phone and on a paper; nobody reads pages of it there.",
-        "does: (3,000 signs)",
-        "does: Wipe the panel dry with the second cloth",
+        "action: (3,000 signs)",
+        "action: Wipe the panel dry with the second cloth",
         long_text,
     ),
     Rule(
@@ -95,9 +97,9 @@ RULES = (
         "error",
         "Two lines with the same words look the same on the paper, and only one order of them "
         "would be right.",
-        "- {step: first_wipe, does: Wipe the panel}\n- {step: last_wipe, does: Wipe the panel}",
-        "- {step: first_wipe, does: Wipe the panel with degreaser}\n"
-        "- {step: last_wipe, does: Wipe the panel dry with the second cloth}",
+        "- {step: first_wipe, action: Wipe the panel}\n- {step: last_wipe, action: Wipe the panel}",
+        "- {step: first_wipe, action: Wipe the panel with degreaser}\n"
+        "- {step: last_wipe, action: Wipe the panel dry with the second cloth}",
         steps_same_text,
     ),
     Rule(

@@ -11,7 +11,7 @@ _SPECIAL = ("common_practice", "from_memory")
 
 
 def unknown_source(bank: Bank) -> Iterator[Problem]:
-    """Give every source tag that names no source."""
+    """Return every source tag that names no source."""
     groups: tuple[Iterable[Entry[Any]], ...] = (
         bank.items.values(),
         bank.procedures.values(),
@@ -33,7 +33,7 @@ def _is_list(entry: Entry[Any]) -> bool:
 
 
 def unknown_objective(bank: Bank) -> Iterator[Problem]:
-    """Give every record and item file that serves no objective of the outline."""
+    """Return every record and item file that serves no objective of the outline."""
     known = bank.objectives
     records: tuple[Entry[Any], ...] = (
         *bank.procedures.values(),
@@ -56,7 +56,7 @@ def unknown_objective(bank: Bank) -> Iterator[Problem]:
 
 
 def unknown_step(bank: Bank) -> Iterator[Problem]:
-    """Give every order pair that names a step which is not there."""
+    """Return every order pair that names a step which is not there."""
     ordered: list[Entry[Any]] = [*bank.procedures.values()]
     ordered += [e for e in bank.items.values() if getattr(e.record, "kind", "") == "order"]
     for entry in ordered:
@@ -71,7 +71,7 @@ def unknown_step(bank: Bank) -> Iterator[Problem]:
 
 
 def unknown_fault(bank: Bank) -> Iterator[Problem]:
-    """Give every look-alike that names no fault record."""
+    """Return every look-alike that names no fault record."""
     for name, entry in bank.faults.items():
         for place, look in enumerate(entry.record.look_alikes):
             known = look.fault in bank.faults or bank.was_unread("faults", look.fault)
@@ -83,7 +83,7 @@ def unknown_fault(bank: Bank) -> Iterator[Problem]:
 
 
 def unknown_term(bank: Bank) -> Iterator[Problem]:
-    """Give every glossary cross-reference that leads nowhere."""
+    """Return every glossary cross-reference that leads nowhere."""
     for entry in bank.glossary.values():
         for place, name in enumerate(entry.record.see):
             if name not in bank.glossary and not bank.was_unread("glossary", name):
@@ -93,7 +93,7 @@ def unknown_term(bank: Bank) -> Iterator[Problem]:
 
 
 def unknown_lesson(bank: Bank) -> Iterator[Problem]:
-    """Give every module whose lesson is not in the course folder."""
+    """Return every module whose lesson is not in the course folder."""
     if not bank.lessons:
         return
     names = {lesson.name for lesson in bank.lessons}

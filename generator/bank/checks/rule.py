@@ -1,4 +1,4 @@
-"""A rule of the house: its name, its gravity, what it looks at, and the page that explains it."""
+"""A rule of the house: its name, its severity, what it looks at, and the page that explains it."""
 
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass
@@ -29,7 +29,7 @@ class Rule:
     look: Look | None = None
 
     def page(self) -> str:
-        """Give the page that `guidecoat explain` prints."""
+        """Return the page that `guidecoat explain` prints."""
         return (
             f"{self.name} ({self.severity})\n\n{self.why}\n\n"
             f"wrong:\n{_indented(self.wrong)}\n\nright:\n{_indented(self.right)}\n"

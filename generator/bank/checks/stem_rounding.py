@@ -6,8 +6,7 @@ from typing import cast
 
 from generator.bank.bank import Bank, Entry
 from generator.bank.checks.rule import Rule
-from generator.bank.records import NumericItem
-from generator.bank.records.fields import decimal
+from generator.bank.models import NumericItem, decimal
 from generator.diagnostics import Problem
 from generator.quantities import UNITS, number_text
 
@@ -31,7 +30,7 @@ _ANSWERED_BY_MACHINE = ("numeric", "choice", "multiple_response")
 
 
 def stem_rounding(bank: Bank) -> Iterator[Problem]:
-    """Give stems that ask for another last figure, direction or unit than the key has."""
+    """Return stems that ask for another last figure, direction or unit than the key has."""
     for entry in bank.items.values():
         if isinstance(entry.record, NumericItem):
             yield from _figures(cast("Entry[NumericItem]", entry))
@@ -78,7 +77,7 @@ def _in_stem(entry: Entry[NumericItem], start: int, message: str, hint: str) -> 
 
 
 def stem_asks_nothing(bank: Bank) -> Iterator[Problem]:
-    """Give stems without a question and without a request."""
+    """Return stems without a question and without a request."""
     for entry in bank.items.values():
         stem = entry.record.stem
         kind = getattr(entry.record, "kind", "")

@@ -5,14 +5,14 @@ from collections.abc import Iterator, Sequence
 from generator.bank.bank import Bank, Entry
 from generator.bank.checks.options import normal
 from generator.bank.checks.rule import Rule
-from generator.bank.records import Table
+from generator.bank.models import Table
 from generator.bank.table_rows import table_rows
 from generator.diagnostics import Problem, did_you_mean
 from generator.quantities import UNITS, read_number
 
 
 def table_shape(bank: Bank) -> Iterator[Problem]:
-    """Give tables whose rows, columns or look-ups do not fit together."""
+    """Return tables whose rows, columns or look-ups do not fit together."""
     for entry in bank.tables.values():
         yield from _columns(entry)
         yield from _rows(entry)
@@ -56,7 +56,7 @@ Rows = Sequence[tuple[str, ...]]
 
 
 def _whole_rows(entry: Entry[Table]) -> Rows:
-    """Give the rows of a table, or none where another rule speaks of their shape."""
+    """Return the rows of a table, or none where another rule speaks of their shape."""
     try:
         rows = table_rows(entry)
     except (OSError, ValueError):
@@ -66,13 +66,13 @@ def _whole_rows(entry: Entry[Table]) -> Rows:
 
 
 def _same(cell: str) -> object:
-    """Give what a cell is compared by: 81 and 81.0 are one number."""
+    """Return what a cell is compared by: 81 and 81.0 are one number."""
     number = read_number(cell)
     return normal(cell) if number is None else number
 
 
 def rows_agree(bank: Bank) -> Iterator[Problem]:
-    """Give rows that stand twice, and rows that answer one look-up in two ways."""
+    """Return rows that stand twice, and rows that answer one look-up in two ways."""
     for entry in bank.tables.values():
         rows = _whole_rows(entry)
         whole: dict[tuple[object, ...], int] = {}
@@ -110,7 +110,7 @@ def _row_problem(entry: Entry[Table], place: int, message: str) -> Problem:
 
 
 def column_repeated(bank: Bank) -> Iterator[Problem]:
-    """Give columns with a name that an earlier column has."""
+    """Return columns with a name that an earlier column has."""
     for entry in bank.tables.values():
         seen: dict[str, int] = {}
         for place, column in enumerate(entry.record.columns):
@@ -122,7 +122,7 @@ def column_repeated(bank: Bank) -> Iterator[Problem]:
 
 
 def words_among_numbers(bank: Bank) -> Iterator[Problem]:
-    """Give cells of words in a column that has a unit."""
+    """Return cells of words in a column that has a unit."""
     for entry in bank.tables.values():
         for place, row in enumerate(_whole_rows(entry)):
             for at, (column, cell) in enumerate(zip(entry.record.columns, row, strict=True)):

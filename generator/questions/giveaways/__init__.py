@@ -5,8 +5,9 @@ off items and records; told_words (texts as weighed words); giving_away with
 same_order (the measure); kept_list (the file of the bank that keeps what was found).
 """
 
-from generator.questions.giveaways.giving_away import Giveaway, giveaways
+from generator.questions.giveaways.giving_away import giveaways
 from generator.questions.giveaways.kept_list import (
+    FILE,
     bank_giveaways,
     kept_apart,
     list_problems,
@@ -16,7 +17,7 @@ from generator.questions.giveaways.told_text import Asked, PaperText
 
 __all__ = [
     "Asked",
-    "Giveaway",
+    "FILE",
     "PaperText",
     "bank_giveaways",
     "giveaways",

@@ -31,7 +31,7 @@ class Giveaway:
 
 
 def giveaways(texts: Sequence[PaperText]) -> tuple[Giveaway, ...]:
-    """Give every question that tells the key of another one, sorted by their names.
+    """Return every question that tells the key of another one, sorted by their names.
 
     Two questions of one record are left out, as they never share a paper.
     """
@@ -51,7 +51,7 @@ def giveaways(texts: Sequence[PaperText]) -> tuple[Giveaway, ...]:
 
 
 def _telling(told: ToldWords, place: int, asked: Asked) -> Iterator[tuple[int, Words]]:
-    """Give the places of the questions that tell an answer, with the words they share with it."""
+    """Return the places of the questions that tell an answer, with the words they share with it."""
     key, topic = trade_words(asked.key), trade_words(asked.topic)
     wrong = [trade_words(option) for option in asked.wrong]
     worth = _worth(told, key, topic, wrong)

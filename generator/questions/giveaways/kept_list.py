@@ -3,7 +3,7 @@
 from collections.abc import Iterator, Sequence
 
 from generator.bank import Bank, Entry
-from generator.bank.records import Giveaways
+from generator.bank.models import Giveaways
 from generator.diagnostics import Place, Problem
 from generator.questions.giveaways.giving_away import Giveaway, giveaways
 from generator.questions.giveaways.paper_texts import paper_texts
@@ -23,14 +23,14 @@ Pair = frozenset[str]
 
 
 def bank_giveaways(bank: Bank, known: Sequence[Askable]) -> tuple[Giveaway, ...]:
-    """Give what questions for papers tell of one another; those that never meet are left out.
+    """Return what questions for papers tell of one another; those that never meet are left out.
 
     known  everything the bank can ask
     A procedure shows the same steps in all its questions, so beside other questions it is named as
     one.
     """
-    asked = {askable.name: askable for askable in known if askable.pool != "study"}
-    apart = {frozenset((a.name, other)) for a in asked.values() for other in a.apart_from}
+    asked = {askable.name: askable for askable in known if askable.use != "study"}
+    apart = {frozenset((a.name, other)) for a in asked.values() for other in a.not_with}
     named: dict[tuple[str, str], Giveaway] = {}
     for found in giveaways(paper_texts(bank, tuple(asked.values()))):
         one, other = asked[found.question], asked[found.gives_away]
@@ -46,7 +46,7 @@ def _named(askable: Askable, beside: Askable) -> str:
 
 
 def kept_apart(bank: Bank) -> tuple[tuple[str, str], ...]:
-    """Give each two questions that the list keeps off one paper: those found and not cleared."""
+    """Return each two questions that the list keeps off one paper: those found and not cleared."""
     listed = bank.giveaways.record if bank.giveaways else Giveaways()
     cleared = {frozenset((one.question, one.gives_away)) for one in listed.cleared}
     found = {frozenset((one.question, one.gives_away)) for one in listed.found}
@@ -54,7 +54,7 @@ def kept_apart(bank: Bank) -> tuple[tuple[str, str], ...]:
 
 
 def list_problems(bank: Bank, known: Sequence[Askable]) -> Iterator[Problem]:
-    """Give what the list lacks, what it has too much, and what was cleared in vain."""
+    """Return what the list lacks, what it has too much, and what was cleared in vain."""
     found = bank_giveaways(bank, known)
     entry = bank.giveaways
     listed = entry.record if entry else Giveaways()
@@ -87,7 +87,7 @@ def _in_vain(entry: Entry[Giveaways], place: int) -> Problem:
 
 
 def list_text(bank: Bank, known: Sequence[Askable], old: str) -> str:
-    """Give the text of the list as it should be; what was cleared stays word for word.
+    """Return the text of the list as it should be; what was cleared stays word for word.
 
     old  the text of the list so far, or nothing
     """

@@ -3,8 +3,8 @@
 import re
 from collections.abc import Iterator, Sequence
 
-from generator.bank import Bank, Entry
-from generator.bank.records import (
+from generator.bank import Bank, Entry, table_rows
+from generator.bank.models import (
     ChoiceItem,
     Item,
     MatchItem,
@@ -14,10 +14,9 @@ from generator.bank.records import (
     Table,
     WrittenItem,
 )
-from generator.bank.table_rows import table_rows
+from generator.questions.drawing import Scored, scored_item
 from generator.questions.giveaways.record_texts import fault_text, procedure_text
 from generator.questions.giveaways.told_text import Asked, PaperText
-from generator.questions.ordering import Scored, scored_item
 from generator.questions.pool import Askable
 from generator.questions.question import NumericKey
 
@@ -27,7 +26,7 @@ _DRAWN = re.compile(r"\{\w+\}")
 
 
 def paper_texts(bank: Bank, known: Sequence[Askable]) -> tuple[PaperText, ...]:
-    """Give the texts of some questions, in their order; drawn numbers are left out."""
+    """Return the texts of some questions, in their order; drawn numbers are left out."""
     return tuple(_text(bank, askable) for askable in known)
 
 
@@ -43,7 +42,7 @@ def _text(bank: Bank, askable: Askable) -> PaperText:
 
 
 def _of_table(entry: Entry[Table], askable: Askable) -> PaperText:
-    """Give the rows; a look-up prints its own answer, so that no other question can tell it."""
+    """Return the rows; a look-up prints its own answer, so that no other question can tell it."""
     names = [column.name for column in entry.record.columns]
     rows = (
         "; ".join(f"{name} {cell}" for name, cell in zip(names, row, strict=True))
@@ -89,7 +88,7 @@ def _others(texts: Sequence[str], text: str) -> tuple[str, ...]:
 
 
 def _fixed_number(item: NumericItem, askable: Askable, facts: Sequence[str]) -> Iterator[Asked]:
-    """Give the answer where it is the same on every paper and not printed with the question."""
+    """Return the answer where it is the same on every paper and not printed with the question."""
     if askable.variants > 1:
         return
     question = askable.make("fixed", ())
@@ -100,5 +99,5 @@ def _fixed_number(item: NumericItem, askable: Askable, facts: Sequence[str]) -> 
 
 
 def orders_of(scored: Scored) -> tuple[tuple[str, str], ...]:
-    """Give the texts of the pairs that score."""
+    """Return the texts of the pairs that score."""
     return tuple((scored.steps[first], scored.steps[then]) for first, then in scored.reasons)

@@ -2,15 +2,14 @@
 
 from collections.abc import Iterator, Mapping
 
-from generator.bank import Bank, Entry
-from generator.bank.precedence import closure
-from generator.bank.records import Fault, Procedure
+from generator.bank import Bank, Entry, closure
+from generator.bank.models import Fault, Procedure
+from generator.questions.drawing import scored_procedure
 from generator.questions.giveaways.told_text import Asked, PaperText
-from generator.questions.ordering import scored_procedure
 
 
 def procedure_text(record: Procedure, name: str, of: str) -> PaperText:
-    """Give the texts of a question on a procedure; any step of it may be shown."""
+    """Return the texts of a question on a procedure; any step of it may be shown."""
     label = name.rpartition("/")[2]
     scored = scored_procedure(record)
     steps = scored.steps
@@ -22,7 +21,7 @@ def procedure_text(record: Procedure, name: str, of: str) -> PaperText:
         return PaperText(name, of, title=title, shown=shown, orders=orders)
     if label == "goes_wrong":
         slips = [p for p in record.pairs if p.scores and p.goes_wrong]
-        texts = {step.step: step.does for step in record.steps}
+        texts = {step.step: step.action for step in record.steps}
         asked = tuple(
             Asked(p.goes_wrong or "", f"{title} {texts[p.then]} {texts[p.first]}", plain=True)
             for p in slips
@@ -54,7 +53,7 @@ def _missing(title: str, steps: Mapping[str, str]) -> Iterator[Asked]:
 
 
 def fault_text(bank: Bank, entry: Entry[Fault], name: str, of: str) -> PaperText:
-    """Give the texts of a question on a fault.
+    """Return the texts of a question on a fault.
 
     A look-alike stands among the options of the name, so that a text which tells its name strikes
     it out.
@@ -67,7 +66,7 @@ def fault_text(bank: Bank, entry: Entry[Fault], name: str, of: str) -> PaperText
         struck = (Asked(other.title, other.look, plain=True) for other in alike)
         return PaperText(name, of, (Asked(fault.title, look), *struck), (look,))
     if label == "cause":
-        causes = tuple(cause.text for cause in fault.causes if cause.keyed)
+        causes = tuple(cause.text for cause in fault.causes if cause.asked)
         return PaperText(name, of, tuple(Asked(text, look) for text in causes), (look,), "", causes)
     told = f"{fault.title}: {fault.look}"
     if label == "remedy":

@@ -31,7 +31,7 @@ class _Order:
 
 
 def same_orders(texts: Sequence[PaperText], told: ToldWords) -> Mapping[tuple[str, str], Shared]:
-    """Give the pairs of questions, both ways round, that want or tell the same order.
+    """Return the pairs of questions, both ways round, that want or tell the same order.
 
     With each pair come the words that the two share.
     """
@@ -62,7 +62,7 @@ def _order(steps: tuple[str, str]) -> _Order:
 
 
 def _shared(one: Sequence[_Order], other: Sequence[_Order], told: ToldWords) -> Iterator[Shared]:
-    """Give the words of each pair of steps that both orders have."""
+    """Return the words of each pair of steps that both orders have."""
     for mine in one:
         for theirs in other:
             if _alike(mine.first, theirs.first, told) and _alike(mine.then, theirs.then, told):
@@ -77,7 +77,7 @@ def _alike(step: Words, other: Words, told: ToldWords) -> bool:
 
 
 def _stated(record: str, orders: Sequence[_Order], told: ToldWords) -> Iterator[tuple[str, Shared]]:
-    """Give the questions with a text that says which of two steps comes first."""
+    """Return the questions with a text that says which of two steps comes first."""
     for order in orders:
         first, then = ({w: told.mass([w]) for w in step} for step in (order.first, order.then))
         second = told.sums(then)

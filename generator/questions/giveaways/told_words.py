@@ -53,12 +53,12 @@ class ToldWords:
         self._weight = weights(self.all_words)
 
     def mass(self, words: Iterable[str]) -> float:
-        """Give the weight of some words together; rare ones weigh most."""
+        """Return the weight of some words together; rare ones weigh most."""
         # exactly rounded, so that no order of the words moves the last digit
         return fsum(self._weight.get(word, 0.0) for word in words)
 
     def sums(self, worth: Mapping[str, float]) -> Mapping[int, float]:
-        """Give for each text that has any of some words what they are worth together."""
+        """Return for each text that has any of some words what they are worth together."""
         found: dict[int, list[float]] = defaultdict(list)
         for word, value in worth.items():
             for number in self._where.get(word, ()):

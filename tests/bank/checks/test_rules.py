@@ -17,7 +17,7 @@ NO_RULES = {"not-required", "utf-8"}
 
 
 def kebab_words(folder: Path) -> Iterator[str]:
-    """Give every constant text in kebab-case of the Python files in a folder."""
+    """Return every constant text in kebab-case of the Python files in a folder."""
     for path in folder.rglob("*.py"):
         for node in ast.walk(ast.parse(path.read_text("utf-8"))):
             said = node.value if isinstance(node, ast.Constant) else None

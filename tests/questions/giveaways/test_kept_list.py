@@ -5,9 +5,9 @@ from dataclasses import replace
 import pytest
 import yaml
 
-from generator.assembly.eligibility import sets_apart
+from generator.assembly.supply.eligibility import sets_apart
 from generator.bank import load_bank
-from generator.bank.records import Blueprint
+from generator.bank.models import Blueprint
 from generator.questions import askables
 from generator.questions.giveaways import (
     bank_giveaways,
@@ -20,32 +20,32 @@ from tests.questions.small_bank import FULL, bank_of, items, write_bank
 CAPTURE = """
 kind: choice
 level: recall
-pool: exam
+use: exam
 source: common_practice
 stem: Exhaust filters must catch a share of the mist. How much at least?
 options:
-  - {text: 98 %, right: true, says: By rule.}
-  - {text: 90 %, says: More.}
-  - {text: 95 %, says: More.}
+  - {text: 98 %, right: true, feedback: By rule.}
+  - {text: 90 %, feedback: More.}
+  - {text: 95 %, feedback: More.}
 """
 TOLD = """
 kind: choice
 level: apply
-pool: exam
+use: exam
 source: common_practice
 stem: A new filter catches 98 % of the mist. What goes through it all the same?
 options:
-  - {text: Vapor, right: true, says: It is a gas.}
-  - {text: Coarse drops, says: They stick.}
+  - {text: Vapor, right: true, feedback: It is a gas.}
+  - {text: Coarse drops, feedback: They stick.}
 """
 
 
 def crowd(number):
     return (
-        f"kind: choice\nlevel: recall\npool: exam\nsource: common_practice\n"
+        f"kind: choice\nlevel: recall\nuse: exam\nsource: common_practice\n"
         f"stem: Thing{number} about part{number}?\noptions:\n"
-        f"  - {{text: Word{number}, right: true, says: So.}}\n"
-        f"  - {{text: Other{number}, says: No.}}\n"
+        f"  - {{text: Word{number}, right: true, feedback: So.}}\n"
+        f"  - {{text: Other{number}, feedback: No.}}\n"
     )
 
 
@@ -82,12 +82,12 @@ def test_the_bank_tells_what_gives_away_what(bank, known):
 
 
 def test_a_study_item_is_left_out_as_it_stands_on_no_paper(bank, known):
-    study = [replace(a, pool="study") if a.name == PAIR[0] else a for a in known]
+    study = [replace(a, use="study") if a.name == PAIR[0] else a for a in known]
     assert PAIR not in names(bank_giveaways(bank, study))
 
 
 def test_what_its_author_keeps_apart_or_calls_a_twin_is_left_out(bank, known):
-    apart = [replace(a, apart_from=(PAIR[1],)) if a.name == PAIR[0] else a for a in known]
+    apart = [replace(a, not_with=(PAIR[1],)) if a.name == PAIR[0] else a for a in known]
     assert PAIR not in names(bank_giveaways(bank, apart))
     kin = [replace(a, kin="both") if a.name in PAIR else a for a in known]
     assert PAIR not in names(bank_giveaways(bank, kin))

@@ -25,7 +25,7 @@ def dew_point(air: Fraction, humidity: Fraction) -> float:
 
 
 def of_the_limit(content: Fraction, limit: Fraction) -> Fraction:
-    """Give vapour in ppm as percent of an explosive limit in percent of the volume."""
+    """Return vapour in ppm as percent of an explosive limit in percent of the volume."""
     return 100 * content / (limit * PPM_IN_A_PERCENT)
 
 

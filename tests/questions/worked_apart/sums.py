@@ -35,7 +35,7 @@ def kelvins(fahrenheit_step: Fraction) -> Fraction:
 
 
 def doubled(times: Fraction) -> Any:
-    """Give 2 to a power; a whole power stays exact, so that rounding up adds nothing to it."""
+    """Return 2 to a power; a whole power stays exact, so that rounding up adds nothing to it."""
     return Fraction(2) ** int(times) if times.denominator == 1 else 2 ** float(times)
 
 

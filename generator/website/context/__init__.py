@@ -1,0 +1,42 @@
+"""What every page is made with: the course, addresses, prose, templates and caution boxes."""
+
+from generator.website.context.addresses import lesson_address, questions_address, term_address
+from generator.website.context.bundles import bundles, script_of, style_of
+from generator.website.context.caution_boxes import caution_box, hazard_anchor
+from generator.website.context.course import Course, Question, Variants, objective_id, objective_of
+from generator.website.context.page_context import BuiltPage, Heading, PageContext, SiteFile
+from generator.website.context.prose import TABLE_START, Block, phrase, rendered
+from generator.website.context.site_context import TAG_WORDS, SiteContext, cited_of_question
+from generator.website.context.theme_templates import theme_templates
+from generator.website.context.worked import readable, relation_tags, worked_example
+
+__all__ = [
+    "Block",
+    "BuiltPage",
+    "Course",
+    "Heading",
+    "PageContext",
+    "Question",
+    "SiteContext",
+    "SiteFile",
+    "TABLE_START",
+    "TAG_WORDS",
+    "Variants",
+    "bundles",
+    "caution_box",
+    "cited_of_question",
+    "hazard_anchor",
+    "lesson_address",
+    "objective_id",
+    "objective_of",
+    "phrase",
+    "questions_address",
+    "readable",
+    "relation_tags",
+    "rendered",
+    "script_of",
+    "style_of",
+    "term_address",
+    "theme_templates",
+    "worked_example",
+]

@@ -1,0 +1,119 @@
+"""Markdown to HTML, once, with our own headings, links, tables and fenced blocks."""
+
+import re
+from collections.abc import Callable, Sequence
+from functools import cache
+from html import escape
+from typing import Any
+
+from markdown_it import MarkdownIt
+from markdown_it.token import Token
+
+from generator.website.context.addresses import SCHEMES, anchor_of, resolved
+from generator.website.context.page_context import Heading, PageContext
+
+Block = Callable[[PageContext, str, str], str]
+# what is left of a link whose bracket was not closed, or that has a space in it
+_LEFT_OVER = re.compile(rf"(?:\]\s*)?\(?\b(?:{'|'.join(SCHEMES)}):[a-z][a-z0-9_/]*|\]\([^)\s]*")
+_NOTE = re.compile(r"<!--|</script", re.IGNORECASE)
+LINKS = "write source:KEY, term:KEY, lesson:MODULE or the name of a page"
+TABLE_START = '<div class="table-frame" role="region" aria-label="Table" tabindex="0"><table>'
+
+
+def rendered(markdown: str, draft: PageContext, blocks: dict[str, Block] | None = None) -> str:
+    """Render a text of any length; what it cites and its headings go into the draft."""
+    env = {"draft": draft, "blocks": blocks or {}}
+    return str(_reader().render(markdown, env))
+
+
+def phrase(markdown: str, draft: PageContext) -> str:
+    """Render one line, such as an option, without a paragraph around it."""
+    return str(_reader().renderInline(markdown, {"draft": draft, "blocks": {}}))
+
+
+@cache
+def _reader() -> MarkdownIt:
+    reader = MarkdownIt("commonmark", {"html": False}).enable("table").disable("code")
+    reader.add_render_rule("fence", _fence)
+    reader.add_render_rule("heading_open", _heading_open)
+    reader.add_render_rule("table_open", lambda *_: TABLE_START)
+    reader.add_render_rule("table_close", lambda *_: "</table></div>\n")
+    for name in ("td_open", "th_open"):
+        reader.add_render_rule(name, _cell_open)
+    reader.core.ruler.push("links", _links)
+    return reader
+
+
+def _fence(writer: Any, tokens: Sequence[Token], place: int, options: Any, env: Any) -> str:
+    token, draft = tokens[place], env["draft"]
+    draft.line = draft.base + (token.map or [0])[0] + 1
+    word, _, name = token.info.strip().partition(" ")
+    block = env["blocks"].get(word)
+    if block is not None:
+        outside, draft.base = draft.base, draft.line
+        html = str(block(draft, name.strip(), token.content))
+        draft.base = outside
+        return html
+    if word:
+        known = ", ".join(sorted(env["blocks"])) or "none here"
+        draft.report("lesson-block", f"there is no block '{word}'", f"blocks: {known}", word)
+    return f"<pre><code>{escape(token.content)}</code></pre>\n"
+
+
+def _heading_open(writer: Any, tokens: Sequence[Token], place: int, options: Any, env: Any) -> str:
+    draft, level = env["draft"], int(tokens[place].tag[1])
+    words = "".join(child.content for child in tokens[place + 1].children or ())
+    anchor = draft.free_anchor(anchor_of(words))
+    draft.headings.append(Heading(level, anchor, words))
+    return f'<h{level} id="{anchor}">'
+
+
+def _cell_open(writer: Any, tokens: Sequence[Token], place: int, options: Any, env: Any) -> str:
+    token = tokens[place]
+    side = str(token.attrs.get("style", "")).removeprefix("text-align:")
+    scope = ' scope="col"' if token.tag == "th" else ""
+    # an attribute 'style' would break the page's content policy
+    place_class = f' class="to-{side}"' if side else ""
+    return f"<{token.tag}{scope}{place_class}>"
+
+
+def _links(state: Any) -> None:
+    draft = state.env["draft"]
+    for token in state.tokens:
+        if token.children and token.map:
+            draft.line = draft.base + token.map[0] + 1
+        for child in token.children or ():
+            if child.type == "link_open":
+                _point(child, draft)
+            elif child.type == "image":
+                message = "a picture is shown with a block, never out of the text"
+                draft.report("lesson-link", message, "write a block ```figure NAME", "![")
+        _left_over(token.children or (), draft)
+
+
+def _left_over(parts: Sequence[Token], draft: PageContext) -> None:
+    plain = "".join(part.content for part in parts if part.type == "text")
+    for found in _LEFT_OVER.finditer(plain):
+        message = f"'{found[0]}' stays in the text as it is: this is no whole link"
+        hint = "write [words](term:KEY) with no space between, and close both brackets"
+        draft.report("lesson-link", message, hint, found[0])
+    for found in _NOTE.finditer(plain):
+        message = f"'{found[0]}' and what follows would be shown to learners as text"
+        draft.report("lesson-note", message, "keep notes to yourself out of the text", found[0])
+
+
+def _point(link: Token, draft: PageContext) -> None:
+    href = str(link.attrs["href"])
+    scheme, _, key = href.partition(":")
+    address = resolved(href, draft.course)
+    if address is None:
+        # where a name is known to be one, the name itself is pointed at
+        shift = len(scheme) + 1 if key and scheme in SCHEMES else 0
+        message = f"the link '{href}' leads nowhere"
+        draft.report("lesson-link", message, LINKS, href or "]()", shift)
+        return
+    if scheme in ("source", "term"):
+        link.attrs["class"] = f"to-{scheme}"
+    if scheme == "source":
+        draft.cite(key)
+    link.attrs["href"] = address
