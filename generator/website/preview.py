@@ -21,7 +21,7 @@ from generator.website.engine import course_folders
 from generator.website.gather import line_reader, read_course
 from generator.website.offline import is_published
 from generator.website.pages import build_site
-from generator.website.question_memory import QuestionMemory
+from generator.website.questions import QuestionMemory
 
 # seconds between looks at the files, and of quiet before a rebuild begins
 LOOK = 0.2

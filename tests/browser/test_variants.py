@@ -22,9 +22,11 @@ COMPARE = """
     return section;
   }
   function seen(section) {
-    const texts = ['.ask', '.reasons-body'].map(place => Guidecoat.words(section.querySelector(place)));
+    const part = name => section.querySelector(name);
+    const texts = ['.ask', '.reasons-body'].map(name => Guidecoat.words(part(name)));
     const fields = Guidecoat.all(section, '.ask [value], .ask select').length;
-    return JSON.stringify([...texts, fields, section.querySelector('.ask').innerHTML.replace(/<.?x-v>/g, '')]);
+    const html = part('.ask').innerHTML.replace(/<.?x-v>/g, '');
+    return JSON.stringify([...texts, fields, html]);
   }
   const wrong = [];
   const section = made(shared);

@@ -10,7 +10,7 @@ import pytest
 
 from generator.website.context.page_context import BuiltPage
 from generator.website.pages.site import Site, build_site
-from generator.website.questions.question_html import marking_data
+from generator.website.questions.marking_data import marking_data
 from tests.website.small_course import small_course
 from tests.website.small_questions import CHOICE, ORDER
 
@@ -177,7 +177,7 @@ def test_marking_data_holds_no_words_of_feedback() -> None:
 
 def test_marking_data_in_the_page_is_json_of_every_variant(site: Site) -> None:
     html = page_named(site, "film_build-questions.html").html
-    blocks = re.findall(r'class="marking">(.*?)</script>', html)
+    blocks = re.findall(r'<script type="application/json">(.*?)</script>', html)
     kinds = [json.loads(block)["variants"][0]["kind"] for block in blocks]
     counts = [len(json.loads(block)["variants"]) for block in blocks]
     assert sorted(kinds) == [

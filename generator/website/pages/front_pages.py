@@ -3,7 +3,7 @@
 from generator.website.context import BuiltPage, Course, SiteContext, rendered
 from generator.website.figures import panel_strips
 from generator.website.pages.blocks import lesson_blocks
-from generator.website.written_questions import Written
+from generator.website.questions import Written
 
 NO_WORDS = "# Guidecoat\n\n## Your panel\n\n```modules\n```\n"
 

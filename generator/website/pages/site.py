@@ -17,15 +17,16 @@ from generator.website.pages.reference_pages import (
 )
 from generator.website.pages.search_pages import search_list, search_page
 from generator.website.pages.units_script import patterns_script, units_script
-from generator.website.question_memory import QuestionMemory
 from generator.website.questions import (
+    QuestionMemory,
+    Written,
     check_index,
     look_back_page,
     part_files,
     question_pages,
     today_page,
+    written_course,
 )
-from generator.website.written_questions import Written, written_course
 
 
 class Site(NamedTuple):

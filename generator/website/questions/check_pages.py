@@ -4,7 +4,7 @@ import json
 
 from generator.website.context import BuiltPage, SiteContext, SiteFile
 from generator.website.questions.question_parts import parts_index
-from generator.website.written_questions import Written
+from generator.website.questions.written_questions import Written
 
 TODAY = "today.html"
 LOOK_BACK = "look-back.html"

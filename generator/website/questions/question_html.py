@@ -1,14 +1,9 @@
 """One study question, whole for a reader without script; the script makes a form of it."""
 
-import re
-from collections.abc import Callable, Mapping, Sequence
-from fractions import Fraction
-from math import floor
-from typing import Any
+from collections.abc import Callable, Sequence
 
 from markupsafe import Markup
 
-from generator.quantities import number_text
 from generator.website.context import (
     PageContext,
     Question,
@@ -17,13 +12,12 @@ from generator.website.context import (
     cited_of_question,
     objective_of,
 )
-from generator.website.followed_words import bands_of, followed
-from generator.website.question_words import question_words
+from generator.website.questions.followed_words import bands_of, followed
+from generator.website.questions.marking_data import asks_unit, marking_data
 from generator.website.questions.methods import method_of
-from generator.website.variant_slots import Slots
+from generator.website.questions.question_words import question_words
+from generator.website.questions.variant_slots import Slots
 
-# the author's words that make the unit part of the answer
-_WITH_UNIT = re.compile(r"\b(?:with|and) (?:its|the) unit\b")
 KIND_WORDS = {
     "numeric": "Work it out",
     "choice": "Choose one",
@@ -98,85 +92,6 @@ def _whole(variant: Question, draft: PageContext, desk: SiteContext) -> dict[str
     }
 
 
-def asks_unit(question: Question) -> bool:
-    """Say whether a number is wanted with its unit, as the words of the question say."""
-    return question["kind"] == "numeric" and bool(_WITH_UNIT.search(question["stem"]))
-
-
 def question_anchor(question: Question) -> str:
     """Return the place of a question on its page."""
     return "q-" + str(question["id"]).replace("/", "-").replace("#", "-")
-
-
-def marking_data(variants: Variants) -> dict[str, Any]:
-    """Return what the page's script needs to mark: no words that the page holds already.
-
-    The first variant has it all, and each other one what differs from the first.
-    """
-    first, *others = ({"kind": one["kind"], **_marking(one, one["key"])} for one in variants)
-    changed = [
-        {name: value for name, value in other.items() if value != first[name]} for other in others
-    ]
-    return {"variants": [first, *changed]}
-
-
-def _marking(question: Question, key: Mapping[str, Any]) -> dict[str, Any]:
-    kind = question["kind"]
-    if kind == "numeric":
-        return {**_numeric(key), "asks_unit": asks_unit(question)}
-    if kind in ("choice", "multiple_response"):
-        return {"right": [option["letter"] for option in key["options"] if option["right"]]}
-    if kind == "order":
-        return _order(key)
-    if kind == "match":
-        return {"answers": key["answers"]}
-    return {"marks": [point["marks"] for point in key["points"]]}
-
-
-def _order(key: Mapping[str, Any]) -> dict[str, Any]:
-    return {
-        "steps": "".join(step["letter"] for step in key["steps"]),
-        "pairs": [
-            {"first": pair["first"], "then": pair["then"], "danger": pair["class"] == "danger"}
-            for pair in key["pairs"]
-        ],
-    }
-
-
-def _numeric(key: Mapping[str, Any]) -> dict[str, Any]:
-    return {
-        "band": band_text(key["low"], key["high"]),
-        "unit": key["unit"],
-        "symbol": key["unit_symbol"],
-        "step": key["step"],
-        "slips": [slip_text(slip, Fraction(key["step"])) for slip in key["slips"]],
-    }
-
-
-def band_text(low: str | None, high: str | None) -> str:
-    """Write a band for the script: its middle and half its width, or its two ends if shorter.
-
-    low, high  exact decimals or fractions; None is an open end
-    """
-    ends = f"{low or ''}..{high or ''}"
-    if low is None or high is None:
-        return ends
-    middle, half = (Fraction(low) + Fraction(high)) / 2, (Fraction(high) - Fraction(low)) / 2
-    return min(f"{number_text(middle)}~{number_text(half)}", ends, key=len)
-
-
-def slip_text(slip: Mapping[str, Any], step: Fraction) -> str:
-    """Write the band of a known wrong way as the exact number it leads to, where that tells it.
-
-    The band then is half a step around that number and the one it rounds to.
-    """
-    if slip["low"] is not None and slip["high"] is not None:
-        low, high = Fraction(slip["low"]), Fraction(slip["high"])
-        for exact in (low + step / 2, high - step / 2):
-            rounded = floor(exact / step + Fraction(1, 2)) * step
-            if exact >= 0 and (low, high) == (
-                min(exact, rounded) - step / 2,
-                max(exact, rounded) + step / 2,
-            ):
-                return f"@{number_text(exact)}"
-    return band_text(slip["low"], slip["high"])

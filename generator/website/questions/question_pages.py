@@ -4,7 +4,7 @@ from generator.bank.models import Module
 from generator.website.context import BuiltPage, SiteContext, questions_address
 from generator.website.figures import panel_strip
 from generator.website.questions.question_parts import parts_index
-from generator.website.written_questions import ModuleQuestions
+from generator.website.questions.written_questions import ModuleQuestions
 
 
 def question_pages(

@@ -6,7 +6,7 @@ from typing import Any
 
 from generator.website.context import Course, SiteFile, Variants, objective_id
 from generator.website.questions.methods import method_of
-from generator.website.written_questions import ModuleQuestions, Written
+from generator.website.questions.written_questions import ModuleQuestions, Written
 
 
 def parts_index(course: Course, written: Written) -> dict[str, Any]:

@@ -15,8 +15,9 @@ from generator.website.context import (
     objective_of,
     questions_address,
 )
-from generator.website.question_memory import QuestionMemory
-from generator.website.questions import PAGE_BYTES, PART_BYTES, packed, question_html
+from generator.website.questions.packing import PAGE_BYTES, PART_BYTES, packed
+from generator.website.questions.question_html import question_html
+from generator.website.questions.question_memory import QuestionMemory
 
 
 class Group(NamedTuple):

@@ -7,7 +7,7 @@ from typing import Any, NamedTuple
 from markupsafe import Markup, escape
 
 from generator.website.context import PageContext, Question, phrase, rendered
-from generator.website.variant_slots import Slots
+from generator.website.questions.variant_slots import Slots
 
 Words = dict[str, Any]
 Text = Callable[[Sequence[Any]], Markup]
