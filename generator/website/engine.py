@@ -13,7 +13,7 @@ from mkdocs.config.defaults import MkDocsConfig
 from mkdocs.exceptions import Abort, BuildError, ConfigurationError
 
 from generator.bank import Bank
-from generator.website.offline import ONE_FILE, BrokenScript, NotThisTheme, one_file
+from generator.website.offline import ONE_FILE, BrokenScript, one_file
 from generator.website.plugin import CoursePlugin
 
 
@@ -68,7 +68,7 @@ def _plain_refusals() -> Iterator[None]:
         raise SiteRefused("\n".join([*heard.lines, str(error)]).strip()) from error
     except TemplateError as error:
         raise SiteRefused(f"a template of the theme: {error.message}") from error
-    except (BrokenScript, NotThisTheme) as error:
+    except BrokenScript as error:
         raise SiteRefused(str(error)) from error
     finally:
         log.removeHandler(heard)
@@ -76,7 +76,7 @@ def _plain_refusals() -> Iterator[None]:
 
 def _write_one_file(config: MkDocsConfig, target: Path) -> None:
     course = _course_plugin(config)
-    text = one_file(target, course.paths, Path(str(config.theme.custom_dir)))
+    text = one_file(target, course.pages, str(config.site_name), Path(str(config.theme.custom_dir)))
     (target / ONE_FILE).write_text(text, encoding="utf-8")
 
 

@@ -86,9 +86,9 @@ class CoursePlugin(BasePlugin[CourseOptions]):  # type: ignore[no-untyped-call]
             write_worker(Path(config.site_dir), _theme(config))
 
     @property
-    def paths(self) -> tuple[str, ...]:
-        """Return the file of every page that was built, in reading order."""
-        return tuple(self._pages)
+    def pages(self) -> tuple[BuiltPage, ...]:
+        """Return every page that was built, in reading order."""
+        return tuple(self._pages.values())
 
     def _built(self, config: MkDocsConfig) -> Site:
         course, problems = self._course(config)

@@ -16,12 +16,11 @@ from mkdocs.livereload import LiveReloadServer
 
 from generator.diagnostics import Problem, as_text, has_errors
 from generator.questions import DrawnQuestions
-from generator.website.context import BuiltPage, theme_templates
+from generator.website.context import BuiltPage, SiteMemory, theme_templates
 from generator.website.engine import course_folders
 from generator.website.gather import line_reader, read_course
 from generator.website.offline import is_published
 from generator.website.pages import build_site
-from generator.website.questions import QuestionMemory
 
 # seconds between looks at the files, and of quiet before a rebuild begins
 LOOK = 0.2
@@ -40,10 +39,10 @@ class Preview:
         self._folders = course_folders(config_file)
         self._site = site
         self._drawn = DrawnQuestions()
-        self._memory = QuestionMemory()
+        self._memory = SiteMemory()
         self._pages: dict[str, BuiltPage] = {}
         self._files: dict[str, str] = {}
-        self._frame = ""
+        self._templates: dict[Path, str] = {}
 
     @property
     def watched(self) -> tuple[Path, ...]:
@@ -57,6 +56,9 @@ class Preview:
         course, problems = read_course(found.bank, found.lessons, found.theme, self._drawn)
         if course is None:
             return self._said(problems)
+        templates = _templates_of(found.theme)
+        if templates != self._templates:
+            self._templates, self._pages, self._memory = templates, {}, SiteMemory()
         try:
             site = build_site(course, found.theme, self._memory)
             if has_errors(site.problems):
@@ -72,9 +74,6 @@ class Preview:
         )
 
     def _write(self, pages: tuple[BuiltPage, ...], files: dict[str, str]) -> None:
-        frame = (self._folders.theme / "main.html").read_text("utf-8")
-        if frame != self._frame:
-            self._frame, self._pages = frame, {}
         for page in pages:
             if self._pages.get(page.path) != page:
                 self._put(page.path, self._framed(page))
@@ -106,6 +105,10 @@ class Preview:
             if not path.is_dir() and is_published(theme, path) and _is_newer(path, target):
                 target.parent.mkdir(parents=True, exist_ok=True)
                 shutil.copy2(path, target)
+
+
+def _templates_of(theme: Path) -> dict[Path, str]:
+    return {path: path.read_text("utf-8") for path in sorted(theme.rglob("*.html"))}
 
 
 def _is_newer(path: Path, target: Path) -> bool:

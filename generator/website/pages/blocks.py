@@ -8,14 +8,14 @@ from generator.website.context import (
     PageContext,
     SiteContext,
     caution_box,
+    caution_words,
     objective_id,
     phrase,
+    plain_words,
     worked_example,
 )
 from generator.website.figures import drawn_figure, panel_strips
 from generator.website.questions import question_html
-
-SOURCES_HERE = "<!--sources of this page-->"
 
 
 def lesson_blocks(desk: SiteContext) -> dict[str, Block]:
@@ -26,6 +26,7 @@ def lesson_blocks(desk: SiteContext) -> dict[str, Block]:
         for unknown in (one for one in names if one not in draft.course.hazards):
             _missing(draft, "hazard", unknown)
         box = caution_box(draft, names, [body])
+        draft.heard = caution_words(draft, box)
         return desk.fill("blocks/caution_box.html", draft, box=box)
 
     def procedure(draft: PageContext, name: str, body: str) -> str:
@@ -44,6 +45,7 @@ def lesson_blocks(desk: SiteContext) -> dict[str, Block]:
         return question_html(variants, draft, desk, "Try it")
 
     def objectives(draft: PageContext, name: str, body: str) -> str:
+        draft.heard = objective_words(name, draft)
         return objectives_html(name, draft, desk) or _missing(draft, "module", name)
 
     def modules(draft: PageContext, name: str, body: str) -> str:
@@ -56,6 +58,7 @@ def lesson_blocks(desk: SiteContext) -> dict[str, Block]:
         drawing = drawn_figure(name, draft.course)
         if drawing is None:
             return _missing(draft, "figure", name)
+        draft.heard = plain_words(body.strip(), draft)
         return (
             f'<figure class="figure" id="figure-{name}">{drawing}'
             f"<figcaption>{phrase(body.strip(), draft)}</figcaption></figure>\n"
@@ -71,7 +74,7 @@ def lesson_blocks(desk: SiteContext) -> dict[str, Block]:
         "modules": modules,
         "worked": worked,
         "figure": figure,
-        "sources": lambda draft, name, body: SOURCES_HERE,
+        "sources": lambda draft, name, body: "",
     }
 
 
@@ -108,6 +111,16 @@ def objectives_html(name: str, draft: PageContext, desk: SiteContext) -> str | N
         return None
     ids = {entry.objective: objective_id(module, entry) for entry in module.objectives}
     return desk.fill("blocks/objectives.html", draft, module=module, ids=ids)
+
+
+def objective_words(name: str, draft: PageContext) -> str:
+    """Return what a search finds of the objectives of a module."""
+    module = draft.course.module_named(name)
+    entries = module.objectives if module else ()
+    return " ".join(
+        f"{plain_words(entry.text, draft)}. {plain_words(entry.standard, draft)}."
+        for entry in entries
+    )
 
 
 def step_numbers(steps: tuple[str, ...]) -> Mapping[str, int]:

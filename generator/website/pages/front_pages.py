@@ -1,6 +1,6 @@
 """The course home, the list of lessons and the learner's own panel."""
 
-from generator.website.context import BuiltPage, Course, SiteContext, rendered
+from generator.website.context import BuiltPage, Course, SiteContext, page_parts
 from generator.website.figures import panel_strips
 from generator.website.pages.blocks import lesson_blocks
 from generator.website.questions import Written
@@ -11,14 +11,15 @@ NO_WORDS = "# Guidecoat\n\n## Your panel\n\n```modules\n```\n"
 def home_page(desk: SiteContext) -> BuiltPage:
     """Build the course home from the author's words; the panel stands where they ask for it."""
     draft = desk.draft("course/index.md")
-    words = rendered(desk.course.lessons.get("index", NO_WORDS), draft, lesson_blocks(desk))
-    lead, *parts = words.partition("</h1>")[2].split("<h2 ")
+    text = desk.course.lessons.get("index", NO_WORDS)
+    parts = page_parts(text, draft, lesson_blocks(desk))
+    first, *others = parts or (None,)
     html = desk.fill(
         "pages/home.html",
         draft,
         title=draft.headings[0].text if draft.headings else desk.course.title,
-        lead=lead,
-        parts=["<h2 " + part for part in parts],
+        lead=first.html if first else "",
+        parts=others,
         counts=counts(desk.course),
     )
     return BuiltPage("index.html", html, desk.course.title, "home")

@@ -4,7 +4,7 @@ from pathlib import Path
 from typing import NamedTuple
 
 from generator.diagnostics import Problem, sorted_problems
-from generator.website.context import BuiltPage, Course, SiteContext, SiteFile, bundles
+from generator.website.context import BuiltPage, Course, SiteContext, SiteFile, SiteMemory, bundles
 from generator.website.pages.front_pages import home_page, lessons_page, progress_page
 from generator.website.pages.lesson_pages import lesson_page
 from generator.website.pages.reference_pages import (
@@ -18,7 +18,6 @@ from generator.website.pages.reference_pages import (
 from generator.website.pages.search_pages import search_list, search_page
 from generator.website.pages.units_script import patterns_script, units_script
 from generator.website.questions import (
-    QuestionMemory,
     Written,
     check_index,
     look_back_page,
@@ -37,15 +36,14 @@ class Site(NamedTuple):
     files: tuple[SiteFile, ...] = ()
 
 
-def build_site(course: Course, theme: Path, memory: QuestionMemory | None = None) -> Site:
+def build_site(course: Course, theme: Path, memory: SiteMemory | None = None) -> Site:
     """Build every page from plain data; the same course gives the same pages.
 
-    memory  questions written by an earlier build of the same preview
+    memory  texts written by an earlier build of the same preview
     """
-    desk = SiteContext(course, theme)
-    memory = memory or QuestionMemory()
-    memory.begin(course)
-    written = written_course(desk, memory)
+    desk = SiteContext(course, theme, memory)
+    desk.memory.begin(course)
+    written = written_course(desk)
     taught, cautions, parts = _modules(desk, written)
     pages = (
         home_page(desk),
@@ -55,18 +53,24 @@ def build_site(course: Course, theme: Path, memory: QuestionMemory | None = None
         *(lesson_page(name, desk)[0] for name in _pages_besides(course)),
         *with_neighbours(taught),
         progress_page(desk, written),
-        cautions_page(desk, cautions),
-        glossary_page(desk),
-        *(card_page(shelf, desk) for shelf in shelves(course)),
-        relations_page(desk),
-        sources_page(desk),
+        *desk.memory.page("reference", cautions, lambda: _reference(desk, cautions)),
         search_page(desk),
     )
     loaded = bundles(theme, units_script() + patterns_script())
     files = (*loaded, check_index(desk, written), *parts, search_list(pages, desk))
     if desk.problems:
-        memory.forget()
+        desk.memory.forget()
     return Site(pages, sorted_problems(desk.problems), files)
+
+
+def _reference(desk: SiteContext, cautions: dict[str, tuple[str, ...]]) -> tuple[BuiltPage, ...]:
+    return (
+        cautions_page(desk, cautions),
+        glossary_page(desk),
+        *(card_page(shelf, desk) for shelf in shelves(desk.course)),
+        relations_page(desk),
+        sources_page(desk),
+    )
 
 
 def with_neighbours(pages: list[BuiltPage]) -> list[BuiltPage]:

@@ -4,13 +4,11 @@ from generator.website.questions.check_pages import check_index, look_back_page,
 from generator.website.questions.marking_data import asks_unit
 from generator.website.questions.methods import relations_of_items
 from generator.website.questions.question_html import KIND_WORDS, question_html
-from generator.website.questions.question_memory import QuestionMemory
 from generator.website.questions.question_pages import question_pages
 from generator.website.questions.question_parts import part_files
 from generator.website.questions.written_questions import Written, written_course
 
 __all__ = [
-    "QuestionMemory",
     "Written",
     "written_course",
     "KIND_WORDS",

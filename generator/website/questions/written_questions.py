@@ -17,7 +17,6 @@ from generator.website.context import (
 )
 from generator.website.questions.packing import PAGE_BYTES, PART_BYTES, packed
 from generator.website.questions.question_html import question_html
-from generator.website.questions.question_memory import QuestionMemory
 
 
 class Group(NamedTuple):
@@ -62,24 +61,21 @@ class ModuleQuestions(NamedTuple):
 Written = dict[str, ModuleQuestions]
 
 
-def written_course(desk: SiteContext, memory: QuestionMemory) -> Written:
+def written_course(desk: SiteContext) -> Written:
     """Write the questions of every module that has some."""
     modules = (m for m in desk.course.modules if desk.course.questions.get(m.module))
-    return {module.module: written_questions(module, desk, memory) for module in modules}
+    return {module.module: written_questions(module, desk) for module in modules}
 
 
-def written_questions(
-    module: Module, desk: SiteContext, memory: QuestionMemory | None = None
-) -> ModuleQuestions:
+def written_questions(module: Module, desk: SiteContext) -> ModuleQuestions:
     """Write every study item of a module, numbered through the module."""
     draft = desk.draft("question_bank")
-    memory = memory or QuestionMemory()
     groups = grouped(module, desk.course)
     html: dict[str, str] = {}
     for variants in (item for group in groups for item in group.items):
         draft.path = record_file(variants[0])
         label = f"Question {len(html) + 1}"
-        html[str(variants[0]["id"])] = memory.text(
+        html[str(variants[0]["id"])] = desk.memory.question(
             variants, label, partial(question_html, variants, draft, desk, label)
         )
     sizes = {name: len(text.encode()) for name, text in html.items()}
