@@ -101,7 +101,7 @@ def main() -> None:
             "engine, same words": plain_project(folder / "words", folder / "site", False),
             "engine, same bytes": plain_project(folder / "bytes", folder / "site", True),
         }
-        builders = {name: plain_build for name in configs} | {"our build": build_into}
+        builders = dict.fromkeys(configs, plain_build) | {"our build": build_into}
         rounds = [
             [
                 seconds(lambda b=builders[name], c=config: b(c, folder / "out"))
