@@ -15,6 +15,7 @@ from tests.website.small_course import small_course
 from tests.website.small_questions import CHOICE, ORDER
 
 THEME = Path(__file__).parents[2] / "site_theme"
+FRAME = THEME / "blocks" / "caution_symbol.html"
 
 
 class Reader(HTMLParser):
@@ -64,7 +65,9 @@ def test_the_small_course_has_no_problems(site: Site) -> None:
 
 
 def test_every_link_leads_to_a_page_and_a_place_that_exist(site: Site) -> None:
-    places = {page.path: set(read(page).ids) for page in site.pages}
+    frame = set(re.findall(r'id="([^"]*)"', FRAME.read_text("utf-8")))
+    assert frame == {"caution-sign"}
+    places = {page.path: {*read(page).ids, *frame} for page in site.pages}
     lost = []
     for page in site.pages:
         for link in read(page).links:
