@@ -43,7 +43,7 @@ var Guidecoat = window.Guidecoat || {};
     if (section.getAttribute("data-tried")) { return; }
     section.setAttribute("data-tried", "yes");
     Guidecoat.progress.record(section.dataset.objective, section.dataset.item, right, {
-      asked: all(section, ".given > p").map(words).join(" "),
+      asked: all(section, ".given > p, .given > x-v > p").map(words).join(" "),
       given: given,
       why: (why || lines.map(words).join(" ")).trim()
     });
