@@ -1,7 +1,7 @@
 """Runs the site engine: one build into a folder, or a live preview."""
 
 import logging
-from collections.abc import Iterator
+from collections.abc import Callable, Iterable, Iterator
 from contextlib import contextmanager
 from pathlib import Path
 from typing import NamedTuple
@@ -11,10 +11,15 @@ from mkdocs.commands.build import build
 from mkdocs.config import load_config
 from mkdocs.config.defaults import MkDocsConfig
 from mkdocs.exceptions import Abort, BuildError, ConfigurationError
+from mkdocs.livereload import LiveReloadServer
 
 from generator.bank import Bank
 from generator.website.offline import ONE_FILE, BrokenScript, one_file
 from generator.website.plugin import CoursePlugin
+
+# seconds between looks at the files, and of quiet before a rebuild begins
+LOOK = 0.2
+QUIET = 0.05
 
 
 class SiteRefused(Exception):
@@ -99,6 +104,23 @@ def course_folders(config_file: Path) -> CourseFolders:
             Path(str(config.theme.custom_dir)),
             str(config.site_name),
         )
+
+
+def serve_folder(
+    site: Path, place: tuple[str, int], watched: Iterable[Path], rebuild: Callable[[], None]
+) -> None:
+    """Serve a folder until stopped; call `rebuild` when a watched file changes, then reload."""
+    host, port = place
+    server = LiveReloadServer(
+        builder=rebuild, host=host, port=port, root=str(site), polling_interval=LOOK
+    )
+    server.build_delay = QUIET
+    for path in watched:
+        server.watch(str(path))
+    try:
+        server.serve()  # type: ignore[no-untyped-call]
+    finally:
+        server.shutdown()
 
 
 def _course_plugin(config: MkDocsConfig) -> CoursePlugin:

@@ -12,19 +12,15 @@ from pathlib import Path
 
 from jinja2 import TemplateError
 from markupsafe import Markup
-from mkdocs.livereload import LiveReloadServer
 
 from generator.diagnostics import Problem, as_text, has_errors
 from generator.questions import DrawnQuestions
 from generator.website.context import BuiltPage, SiteMemory, theme_templates
-from generator.website.engine import course_folders
+from generator.website.engine import course_folders, serve_folder
 from generator.website.gather import line_reader, read_course
 from generator.website.offline import is_published
 from generator.website.pages import build_site
 
-# seconds between looks at the files, and of quiet before a rebuild begins
-LOOK = 0.2
-QUIET = 0.05
 NOTHING_YET = (
     "<!doctype html><html lang=en><title>Not built</title><body><h1>Not built yet</h1>"
     "<pre>{}</pre></body></html>"
@@ -119,23 +115,16 @@ def preview(config_file: Path, host: str, port: int) -> None:
     """Serve the site and refresh it whenever lessons, bank or theme change, until stopped."""
     site = Path(tempfile.mkdtemp(prefix="preview-"))
     pages = Preview(config_file, site)
-    server = LiveReloadServer(
-        builder=_telling(pages.refresh), host=host, port=port, root=str(site), polling_interval=LOOK
-    )
-    server.build_delay = QUIET
     refused = pages.refresh()
     if refused:
         (site / "index.html").write_text(NOTHING_YET.format(Markup.escape(refused)), "utf-8")
         _tell(refused)
     try:
-        for folder in (*pages.watched, config_file):
-            server.watch(str(folder))
         _tell(f"serving on http://{host}:{port}/")
-        server.serve()  # type: ignore[no-untyped-call]
+        serve_folder(site, (host, port), (*pages.watched, config_file), _telling(pages.refresh))
     except KeyboardInterrupt:
         _tell("stopped")
     finally:
-        server.shutdown()
         shutil.rmtree(site, ignore_errors=True)
 
 

@@ -31,7 +31,7 @@ PAGE, WORDS, NEW = (
     "The air in a booth moves",
     "The air of a booth moves",
 )
-PORT, PATIENCE = 8765, 120
+PORT, PATIENCE = 8765, 600
 
 
 def lines() -> Iterator[str]:
