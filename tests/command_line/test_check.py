@@ -37,7 +37,7 @@ def document(folder: Path) -> dict[str, Any]:
 def misspelt(tmp_path: Path) -> Path:
     """Return a project with an error, a warning and a note in it."""
     root = small_project(tmp_path)
-    put(root, "glossary.yml", "gel_time:\n  term: gel time\n  meaning: Soon\n  see: [gel_tme]\n")
+    put(root, "glossary.yml", "gel_time:\n  term: gel time\n  meaning: Soon.\n  see: [gel_tme]\n")
     put(root, "items/film_build/dry_from_wet.yml", "(removed)")
     sources = (root / "question_bank" / "sources.yml").read_text("utf-8")
     put(root, "sources.yml", sources + "spare: {document: Spare, title: Spare, status: restated}\n")
@@ -71,7 +71,7 @@ def test_notes_are_counted_always_and_shown_when_asked_for(misspelt: Path) -> No
 
 
 def test_warnings_and_notes_alone_do_not_fail(misspelt: Path) -> None:
-    put(misspelt, "glossary.yml", "gel_time: {term: gel time, meaning: Soon}\n")
+    put(misspelt, "glossary.yml", "gel_time: {term: gel time, meaning: Soon.}\n")
     put(misspelt, "blueprints/quick_check.yml", "(removed)")
     result = run(misspelt, "check")
     assert result.exit_code == 0
