@@ -14,7 +14,6 @@ from generator.formulas.comparison import (
     held_by,
     holds,
     parse_comparison,
-    parse_measure,
 )
 from generator.formulas.evaluate import FormulaRefused, evaluate
 from generator.formulas.parse import parse_formula
@@ -59,7 +58,6 @@ __all__ = [
     "holds",
     "parse_comparison",
     "parse_formula",
-    "parse_measure",
     "pick_result",
     "walk",
 ]

@@ -68,11 +68,6 @@ def parse_comparison(text: str) -> tuple[Comparison | None, tuple[FormulaProblem
     return Comparison(left, _OPERATORS[sign[0]], right, sign.start() + 1), ()
 
 
-def parse_measure(text: str) -> tuple[Quantity | None, tuple[FormulaProblem, ...]]:
-    """Read a number and a unit name, such as `20 um` or `50 percent`."""
-    return _measure(text, 0)
-
-
 def check_comparison(
     comparison: Comparison, names: Mapping[str, Kind], catalogue: Catalogue
 ) -> tuple[FormulaProblem, ...]:

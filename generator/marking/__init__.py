@@ -1,15 +1,8 @@
 """Marking of one answer, and what a whole class's answers say about the questions.
 
-Imports assembly (the characters of a form's id), bank (precedence, rule pages), quantities and
-diagnostics.
-One answer: response, mark, marking (the one door), options_marking, order_marking,
-numeric_marking with typed_number, unit_words and figures.
-A form: form_marking, corrected_key (appeals).
-The table of an issue: issued_table, issued_answers with issued_seats, issued_cells and
-issued_rules; spreadsheet with workbook_parts.
-The file of an on-screen page: answers_file over saved_fields and located_json.
-A class: csv_cells, response_table with table_problems and table_rules, analysis (the one door)
-over analysis_scores, _moments, _reliability, _decision, _options and _flags; analysis_plain.
+Imports issued (the keys) and what lies below, and from assembly the interval of a share.
+`answers` marks one answer and one form, and corrects keys after an appeal; `tables` reads answers
+that come in, cell by cell; `analysis` looks at what a whole class answered.
 """
 
 from generator.marking.analysis import (

@@ -3,8 +3,7 @@
 from dataclasses import dataclass
 from fractions import Fraction
 
-from generator.quantities.dimension import TEMPERATURE
-from generator.quantities.units import Unit, UnitsDisagree, base_unit
+from generator.quantities.units import Unit, UnitsDisagree
 
 
 @dataclass(frozen=True, slots=True)
@@ -24,27 +23,6 @@ class Quantity:
         if not self.unit.agrees_with(unit):
             raise UnitsDisagree(self.unit, unit)
         return Quantity((self.base - unit.offset) / unit.factor, unit)
-
-    def plus(self, other: "Quantity") -> "Quantity":
-        """Add; the sum is in the first unit, or on the scale of the one scale temperature."""
-        if self.unit.dimension != other.unit.dimension or (self.unit.point and other.unit.point):
-            raise UnitsDisagree(other.unit, self.unit)
-        if other.unit.point:
-            return other.plus(self)
-        return self._shifted(other.number * other.unit.factor)
-
-    def minus(self, other: "Quantity") -> "Quantity":
-        """Subtract; two scale temperatures leave a difference in kelvins."""
-        if self.unit.dimension != other.unit.dimension:
-            raise UnitsDisagree(other.unit, self.unit)
-        if other.unit.point:
-            if not self.unit.point:
-                raise UnitsDisagree(other.unit, self.unit)
-            return Quantity(self.base - other.base, base_unit(TEMPERATURE))
-        return self._shifted(-other.number * other.unit.factor)
-
-    def _shifted(self, base_change: Fraction) -> "Quantity":
-        return Quantity(self.number + base_change / self.unit.factor, self.unit)
 
 
 @dataclass(frozen=True, slots=True)

@@ -16,4 +16,3 @@ NOT_SAID_PROFILE = (
     "Watch every task the first time, also those that were all right on paper: answers do not show "
     "skill with a gun or a block.",
 )
-DISCLAIMERS = (NOT_SAID_PERSON, NOT_SAID_CLASS, *NOT_SAID_PROFILE)

@@ -1,7 +1,5 @@
 """What a score shows: Wilson's interval and the marks that show a standard."""
 
-from fractions import Fraction
-
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
@@ -10,7 +8,6 @@ from generator.assembly.forms.mastery import (
     ONE_SIDED_95,
     effective_number,
     mastery_marks,
-    raw_cut,
     wilson_interval,
 )
 
@@ -72,11 +69,3 @@ def test_the_marks_are_the_fewest_whose_bound_meets_the_standard(marks, percent)
     else:
         assert shows(found)
         assert found == 0 or not shows(found - 1)
-
-
-@pytest.mark.parametrize(
-    ("number", "options", "mastery", "cut"),
-    [(20, 4, Fraction(4, 5), 17), (40, 4, Fraction(7, 10), 31), (30, 3, Fraction(4, 5), 26)],
-)
-def test_the_raw_cut_of_someone_who_knows_or_guesses(number, options, mastery, cut):
-    assert raw_cut(number, options, mastery) == cut

@@ -8,7 +8,8 @@ import pytest
 
 from generator.bank import Bank, load_bank
 from generator.bank.part import part_for_plan, part_for_question
-from generator.questions import Askable, as_plain, askable_named, askables
+from generator.issued import issued_question
+from generator.questions import Askable, askable_named, askables
 from tests.bank.small_bank import REPOSITORY, SMALL_PROJECT
 
 BANK = SMALL_PROJECT / "question_bank"
@@ -29,7 +30,9 @@ def alike(folder: Path, asked: Askable) -> bool:
     alone = askable_named(part.bank, asked.name)
     assert alone is not None
     ours, theirs = alone.make("7", ()), asked.make("7", ())
-    return ours is not None and theirs is not None and as_plain(ours) == as_plain(theirs)
+    return (
+        ours is not None and theirs is not None and issued_question(ours) == issued_question(theirs)
+    )
 
 
 @pytest.mark.parametrize("asked", whole(BANK)[1], ids=lambda asked: asked.name)

@@ -5,10 +5,11 @@ from collections.abc import Callable
 from pathlib import Path
 
 import pytest
-from generator.command_line.verdict_cache import cache_folder
 
+import generator
 from generator.bank.checks import numbers
-from generator.command_line import fingerprint
+from generator.command_line.terminal import cache_folder
+from generator.workflows.verdicts import fingerprint
 from tests.bank.small_bank import small_project
 from tests.command_line.running import run
 
@@ -65,7 +66,8 @@ def whole(monkeypatch: pytest.MonkeyPatch) -> None:
     """Let no check be answered as a whole, as if some file had changed each time."""
     numbers_drawn = iter(range(1000))
     monkeypatch.setattr(
-        "generator.command_line.verdict_cache.whole_digest", lambda _: str(next(numbers_drawn))
+        "generator.workflows.verdicts.verdict_cache.whole_digest",
+        lambda _: str(next(numbers_drawn)),
     )
 
 
@@ -136,6 +138,12 @@ def test_changed_code_judges_every_record_again(
     monkeypatch.setattr(fingerprint, "code_digest", lambda: "another edition of the rules")
     assert checked(root, cache) == first
     assert set(judged) == everything
+
+
+def test_all_of_the_generator_counts_as_the_code() -> None:
+    package = Path(generator.__file__).parent
+    assert package == fingerprint._CODE
+    assert package / "bank" / "checks" / "__init__.py" in set(fingerprint._walk(package))
 
 
 def test_the_digest_of_the_code_changes_with_any_file_of_it(

@@ -85,8 +85,8 @@ def _plain(settings: str) -> object:
 
 def checked_plainly(root: Path, damage: Damage) -> tuple[Problem, ...]:
     """Return what the plain `check` finds, with nothing reused."""
-    from generator.command_line.project import Project
-    from generator.command_line.whole_project import whole_project
+    from generator.workflows.checking import whole_project
+    from generator.workflows.project import Project
 
     with damaged(root, damage.changes):
         return whole_project(Project(root))[1]

@@ -9,15 +9,15 @@ from functools import cache
 from pathlib import Path
 from typing import Any
 
-from generator.command_line.project import Project
 from pytest import MonkeyPatch
 
 from generator.assembly import shortages
 from generator.bank import Bank, Node, Verdicts, loader
-from generator.command_line import whole_project as whole
 from generator.diagnostics import Problem, has_errors
 from generator.printing.settable import unsettable
 from generator.questions import Askable, askables
+from generator.workflows.checking import project_problems as whole
+from generator.workflows.project import Project
 
 
 class Reused:

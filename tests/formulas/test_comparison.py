@@ -12,7 +12,6 @@ from generator.formulas import (
     check_comparison,
     holds,
     parse_comparison,
-    parse_measure,
 )
 from generator.quantities import Quantity, unit_named
 from tests.formulas.toy_relations import CATALOGUE, KINDS, VALUES
@@ -106,26 +105,3 @@ def test_sides_of_different_kinds_are_refused_at_work_too() -> None:
     with pytest.raises(FormulaRefused, match="cannot compare") as caught:
         holds(read("dry < batch"), VALUES, CATALOGUE)
     assert caught.value.column == 5
-
-
-@pytest.mark.parametrize(
-    ("text", "number", "unit"),
-    [("20 um", "20", "um"), (" -3.5 K ", "-3.5", "K"), ("9.1 lb/us_gal", "9.1", "lb/us_gal")],
-)
-def test_a_measure_is_a_number_and_a_unit(text: str, number: str, unit: str) -> None:
-    assert parse_measure(text) == (Quantity(Fraction(number), unit_named(unit)), ())
-
-
-@pytest.mark.parametrize(
-    ("text", "column", "hint"),
-    [
-        ("20", 1, "write it like 20 um or 50 percent"),
-        ("um", 1, "write it like 20 um or 50 percent"),
-        ("20 percnt", 4, "did you mean 'percent'?"),
-        ("1.2.3 um", 1, "write it like 1250 or 0.35"),
-    ],
-)
-def test_a_bad_measure_is_refused_with_a_hint(text: str, column: int, hint: str) -> None:
-    measure, problems = parse_measure(text)
-    assert measure is None
-    assert [(p.column, p.hint) for p in problems] == [(column, hint)]

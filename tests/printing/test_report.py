@@ -7,7 +7,7 @@ from pypdf import PdfReader
 
 from generator.printing import report
 from generator.reports import person_report
-from generator.reports.fixed_words import DISCLAIMERS
+from generator.reports.fixed_words import NOT_SAID_CLASS, NOT_SAID_PERSON, NOT_SAID_PROFILE
 from tests.printing.pdf_reading import (
     FONTS,
     font_descriptors,
@@ -20,6 +20,7 @@ from tests.reports.real_reports import real_reports
 from tests.reports.toy_forms import NAMES, answer, paper_of, took
 
 KINDS = ("person", "class", "profile")
+DISCLAIMERS = (NOT_SAID_PERSON, NOT_SAID_CLASS, *NOT_SAID_PROFILE)
 
 
 def made(content, **more):

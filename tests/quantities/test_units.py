@@ -199,24 +199,3 @@ def test_converting_there_and_back_changes_nothing(number: Fraction, data: st.Da
     second = data.draw(st.sampled_from(alike))
     start = Quantity(number, UNITS[first])
     assert start.to(UNITS[second]).to(UNITS[first]) == start
-
-
-def test_points_and_differences_add_as_the_trade_expects() -> None:
-    panel = Quantity(Fraction(20), unit_named("degC"))
-    dew = Quantity(Fraction(59), unit_named("degF"))
-    margin = Quantity(Fraction(3), unit_named("K"))
-    assert panel.minus(dew).to(unit_named("K")).number == 5
-    assert panel.plus(margin).to(unit_named("degC")).number == 23
-    assert margin.plus(panel).to(unit_named("degC")).number == 23
-    assert panel.minus(margin).to(unit_named("degF")).number == Fraction("62.6")
-    with pytest.raises(UnitsDisagree):
-        panel.plus(dew)
-    with pytest.raises(UnitsDisagree):
-        margin.minus(panel)
-    with pytest.raises(UnitsDisagree):
-        panel.minus(Quantity(Fraction(1), unit_named("mm")))
-
-
-def test_a_sum_keeps_the_first_unit() -> None:
-    total = Quantity(Fraction(1), unit_named("L")).plus(Quantity(Fraction(250), unit_named("mL")))
-    assert total == Quantity(Fraction("1.25"), unit_named("L"))

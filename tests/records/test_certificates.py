@@ -14,7 +14,7 @@ from generator.records.certificates.certificates import (
     certificates_of,
     certify,
 )
-from generator.records.certificates.painter_topics import SOURCE, TOPICS
+from generator.records.certificates.painter_topics import TOPICS
 from generator.records.issues.issues import take_back_void, void
 from generator.records.practice.amending import put_back, take_out
 from generator.records.practice.dated_facts import DatedFact, add_fact
@@ -165,7 +165,7 @@ def test_topics_point_at_objectives_procedures_and_a_source_of_the_bank():
         assert set(topic.objectives) <= set(bank.objectives)
         assert topic.hands_on
         assert {piece.procedure for piece in topic.hands_on} <= set(bank.procedures)
-    assert bank.sources[SOURCE].record.status == "restated"
+    assert bank.sources["epa_6h_restated"].record.status == "restated"
 
 
 def test_the_plan_that_serves_the_certificate_asks_every_topic():

@@ -25,7 +25,7 @@ from generator.reports import (
 )
 from generator.reports.combined.analysis import analyse_pool
 from generator.reports.combined.answers import pooled
-from generator.reports.fixed_words import DISCLAIMERS
+from generator.reports.fixed_words import NOT_SAID_CLASS, NOT_SAID_PERSON, NOT_SAID_PROFILE
 from generator.reports.guessing_odds import chance_all_right
 from generator.reports.person.paperwork import NOBODY, Paperwork, ProcedureName
 from generator.reports.person.placement import GATE, NOT_ASKED, SHOWN, WATCH, Step, placement
@@ -49,6 +49,7 @@ from tests.reports.sat import (
 from tests.reports.toy_forms import NAMES, answer, paper_of
 
 TODAY = date(2026, 11, 25)
+DISCLAIMERS = (NOT_SAID_PERSON, NOT_SAID_CLASS, *NOT_SAID_PROFILE)
 CUP = ProcedureName("time_cup", "Time a cup", "mixing")
 JUDGING = re.compile(r"\b(qualif\w*|competen\w*|certif\w*|fit|unfit|fitness)\b(?! test)", re.I)
 

@@ -192,7 +192,7 @@ def _fault() -> Fault:
             "causes": [{"family": "method", "text": "Wet coats piled up", "asked": "true"}],
             "prevention": "Let each coat flash as the data sheet says",
             "remedy": "Let it cure hard, sand below the holes, recoat",
-            "look_alikes": [{"fault": "pinholes", "tell": "There before colour goes on"}],
+            "look_alikes": [{"fault": "pinholes", "difference": "There before colour goes on"}],
         }
     )
 

@@ -39,8 +39,3 @@ def mastery_marks(marks: Sequence[int], standard_percent: int) -> int | None:
         if low >= standard:
             return score
     return None
-
-
-def raw_cut(number: int, options: int, mastery: Fraction) -> Fraction:
-    """Return the score of a learner who knows a share of the domain and guesses the rest."""
-    return number * (mastery + (1 - mastery) / options)

@@ -15,7 +15,7 @@ def maximum_independent_set(names: Iterable[str], apart: Apart, wanted: int | No
     passes, so that what is called short is short.
     """
     left = set(names)
-    if wanted is not None and len(_one_by_one(left, apart)) >= wanted:
+    if wanted is not None and len(_one_by_one(left, apart, wanted)) >= wanted:
         return wanted
     count = 0
     while left:
@@ -25,10 +25,11 @@ def maximum_independent_set(names: Iterable[str], apart: Apart, wanted: int | No
     return count
 
 
-def _one_by_one(names: set[str], apart: Apart) -> set[str]:
-    """Return a set of names that can share a paper: those with the fewest conflicts first."""
-    left, chosen = set(names), set()
-    while left:
+def _one_by_one(names: set[str], apart: Apart, wanted: int) -> set[str]:
+    """Return so many names that can share a paper, or fewer: those with fewest conflicts first."""
+    left: set[str] = set(names)
+    chosen: set[str] = set()
+    while left and len(chosen) < wanted:
         name = min(left, key=lambda name: (len(apart.get(name, frozenset()) & left), name))
         chosen.add(name)
         left -= apart.get(name, frozenset()) | {name}
@@ -65,7 +66,7 @@ class _Group:
         self.tries = 0
 
     def largest(self, group: set[str]) -> int:
-        bound, found = _cliques(group, self.apart), len(_one_by_one(group, self.apart))
+        bound, found = _cliques(group, self.apart), len(_one_by_one(group, self.apart, len(group)))
         if found == bound:
             return bound
         exact = self._branch(group)

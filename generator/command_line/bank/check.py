@@ -5,10 +5,10 @@ from pathlib import Path
 
 import click
 
-from generator.command_line.bank.verdict_cache import Found, VerdictCache, cache_folder
-from generator.command_line.terminal import accepted, project_here
+from generator.command_line.terminal import accepted, cache_folder, project_here
 from generator.diagnostics import as_annotations, as_json, as_text, has_errors
 from generator.workflows.project import Project
+from generator.workflows.verdicts import Found, VerdictCache
 
 
 @click.command()

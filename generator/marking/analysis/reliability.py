@@ -56,16 +56,6 @@ def error_of_measurement(scores: Scores, consistency: Statistic) -> Statistic:
     return Statistic(sqrt(spread * (1 - Fraction(consistency.value))))
 
 
-def lengthened(consistency: Statistic, times: Fraction) -> Statistic:
-    """Return the consistency of a test made longer with like items (Spearman-Brown)."""
-    if consistency.value is None:
-        return consistency
-    below = 1 + (times - 1) * Fraction(consistency.value)
-    if below <= 0:
-        return Statistic(None, "too little consistency to lengthen")
-    return _statistic(times * Fraction(consistency.value) / below)
-
-
 def _exact_alpha(columns: Sequence[Sequence[int]], totals: Sequence[int]) -> Fraction | str:
     refusal = _refusal(len(columns), totals)
     if refusal:

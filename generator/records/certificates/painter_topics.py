@@ -8,8 +8,6 @@ topic names.
 
 from dataclasses import dataclass
 
-SOURCE = "epa_6h_restated"
-
 
 @dataclass(frozen=True, slots=True)
 class HandsOn:

@@ -150,6 +150,8 @@ def _said(question: IssuedQuestion, response: Response) -> str:
     cell = answer_cell(question["kind"], response)
     if cell in ("", BLANK):
         return "blank"
+    if cell == ILLEGIBLE:
+        return "a person must look at it: nobody could read it"
     if why := needs_a_person(question, response):
         return f"a person must look at it: {why}"
     doubts = doubts_about(question, response)

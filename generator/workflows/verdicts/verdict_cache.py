@@ -2,16 +2,15 @@
 
 import json
 import os
-import sys
 import tempfile
 from collections.abc import Mapping
 from hashlib import sha256
 from pathlib import Path
 from typing import Any, NamedTuple
 
-from generator.command_line.bank.fingerprint import ground_digest, whole_digest
 from generator.diagnostics import Place, Problem
 from generator.workflows.project import Project
+from generator.workflows.verdicts.fingerprint import ground_digest, whole_digest
 
 
 class Found(NamedTuple):
@@ -58,22 +57,6 @@ class VerdictCache:
         rows = [(*p.place, p.severity, p.rule, p.message, p.hint) for p in found.problems]
         kept = {"whole": self._whole, "problems": rows, "figures": found.figures}
         _write(self._file, json.dumps({**kept, "records": dict(records)}))
-
-
-def cache_folder() -> Path | None:
-    """Return the folder for verdicts in the user's cache folder; None where there is none."""
-    said = os.environ.get("XDG_CACHE_HOME", "")
-    if said and Path(said).is_absolute():
-        return Path(said) / "guidecoat"
-    try:
-        home = Path.home()
-    except RuntimeError:
-        return None
-    if sys.platform == "win32":
-        return Path(os.environ.get("LOCALAPPDATA", home / "AppData/Local")) / "guidecoat" / "cache"
-    if sys.platform == "darwin":
-        return home / "Library" / "Caches" / "guidecoat"
-    return home / ".cache" / "guidecoat"
 
 
 def _problem(
