@@ -86,7 +86,7 @@ def test_adding_a_relation(copy: Path) -> None:
 
 
 def test_adding_a_check(copy: Path) -> None:
-    path = copy / "generator/bank/checks/options.py"
+    path = copy / "generator/bank/checks/one_record/options.py"
     rule = (
         '    Rule("shouting-stem", "warning", "Capitals are hard to read.", "stem: WHY?",\n'
         '         "stem: Why?", shouting_stem),\n'

@@ -28,6 +28,8 @@ from generator.bank.yaml_source import read_yaml
 from generator.diagnostics import Place, Problem, did_you_mean
 
 R = TypeVar("R", bound=Record)
+# a hundred times the longest file of the course; a mistake or a trap is longer
+MOST_BYTES = 8_000_000
 _NOTE_FOR_PEOPLE = ("REVIEW.md",)
 _SINGLE_FILES = frozenset(
     {
@@ -108,9 +110,15 @@ class _Reading:
     def text(self, path: Path, shown: str) -> str | None:
         place, reason = Place(shown, 1, 1), ""
         try:
+            if path.exists() and (not path.is_file() or path.stat().st_size > MOST_BYTES):
+                message = f"a file of the bank or the course has at most {MOST_BYTES // 10**6} MB"
+                self.problems.append(Problem(place, "error", "file-unreadable", message))
+                return None
             # some editors put a mark at the start of a file, which is no part of its text
             data = path.read_bytes().removeprefix(BOM_UTF8)
-            return data.decode("utf-8").replace("\r\n", "\n").replace("\r", "\n")
+            text = data.decode("utf-8").replace("\r\n", "\n").replace("\r", "\n")
+            self.problems += _cut_off(text, shown)
+            return text
         except FileNotFoundError:
             reason = "the file is missing"
         except OSError:
@@ -269,3 +277,13 @@ def _own_lines(mapping: MappingNode, text: str) -> Mapping[int, str]:
     ends = [*(start - 1 for start in starts[1:]), len(lines)]
     pairs = zip(starts, ends, strict=True)
     return {start: "\n".join(lines[start - 1 : end]) for start, end in pairs}
+
+
+def _cut_off(text: str, path: str) -> Iterator[Problem]:
+    """Yield a warning where the last line has no end, as in a copy that was broken off."""
+    if text and not text.endswith("\n"):
+        last = text.rpartition("\n")[2]
+        place = Place(path, text.count("\n") + 1, len(last))
+        message = "the file ends in the middle of a line; it may have been cut off"
+        hint = "finish it; where it is whole, press Enter behind the last line"
+        yield Problem(place, "warning", "file-cut-off", message, hint)

@@ -20,7 +20,7 @@ from generator.bank.nodes import (
     to_plain,
     walk,
 )
-from generator.diagnostics import Place, Problem, did_you_mean
+from generator.diagnostics import Problem, did_you_mean
 
 R = TypeVar("R", bound=Record)
 _SHAPES = {
@@ -73,7 +73,7 @@ def _problem(kind: type[Record], node: Node, path: Path, error: ErrorDetails) ->
     name = str(path[-1]) if path else ""
     what = error["type"]
     if what == "missing":
-        return _missing(node, path, name)
+        return _missing(kind, node, path, name)
     if what == "extra_forbidden":
         names = _names_at(kind, path[:-1])
         message = f"'{name}' is not a name that belongs here"
@@ -96,16 +96,21 @@ def _renamed(name: str, names: list[str]) -> str | None:
     return f"it is called '{new}' now" if new else None
 
 
-def _missing(node: Node, path: Path, name: str) -> Problem:
+def _missing(kind: type[Record], node: Node, path: Path, name: str) -> Problem:
     parent = list(walk(node, path[:-1]))[-1]
-    place = _first_key(parent) if path[:-1] else parent.place
-    return Problem(place, "error", "missing-key", f"'{name}' is missing here", f"add '{name}: ...'")
+    names = _names_at(kind, path[:-1])
+    before = _written_before(parent, names, name)
+    place = parent.keys[before] if isinstance(parent, MappingNode) and before else parent.place
+    hint = f"add '{name}: ...'" + (f" below '{before}'" if before else "")
+    return Problem(place, "error", "missing-key", f"'{name}' is missing here", hint)
 
 
-def _first_key(node: Node) -> Place:
-    if isinstance(node, MappingNode) and node.keys:
-        return min(node.keys.values())
-    return node.place
+def _written_before(parent: Node, names: list[str], missing: str) -> str:
+    """Return the name after which a missing one is looked for, in the order of the fields."""
+    keys = parent.keys if isinstance(parent, MappingNode) else {}
+    upper = names[: names.index(missing)] if missing in names else []
+    written = [name for name in upper if name in keys] or sorted(keys, key=keys.__getitem__)[:1]
+    return written[-1] if written else ""
 
 
 def _rule(what: str) -> str:

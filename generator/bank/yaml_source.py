@@ -1,5 +1,6 @@
 """Reads YAML through libyaml's events, so that `3:1` stays a ratio and `no` stays a word."""
 
+import re
 from collections.abc import Callable
 from typing import Any, TypeAlias
 
@@ -14,7 +15,7 @@ from yaml.events import (
 )
 
 from generator.bank.nodes import BrokenNode, ListNode, MappingNode, Node, ScalarNode
-from generator.diagnostics import Place, Problem
+from generator.diagnostics import Place, Problem, odd_signs
 
 Following: TypeAlias = Callable[[], Any]
 
@@ -29,22 +30,20 @@ def read_yaml(text: str, path: str) -> tuple[Node | None, tuple[Problem, ...]]:
     path  how the file is named in messages
     """
     reader = _Reader(path)
-    tabs = _tab_problems(text, path)
-    if tabs:
-        return None, tabs
+    unread = (*_tab_problems(text, path), *odd_signs(text, path))
+    if unread:
+        return None, unread
     try:
         node = reader.document(text)
     except yaml.MarkedYAMLError as error:
         return None, (*reader.problems, _syntax_problem(error, path))
     except _TooDeep as error:
         return None, (*reader.problems, error.problem(path))
-    except yaml.reader.ReaderError as error:
-        return None, (_character_problem(text, path, str(error.character)),)
     return node, tuple(reader.problems)
 
 
 def _tab_problems(text: str, path: str) -> tuple[Problem, ...]:
-    lines = enumerate(text.splitlines(), start=1)
+    lines = enumerate(text.split("\n"), start=1)
     return tuple(
         Problem(
             Place(path, number, line.index("\t") + 1),
@@ -56,15 +55,6 @@ def _tab_problems(text: str, path: str) -> tuple[Problem, ...]:
         for number, line in lines
         if "\t" in line
     )
-
-
-def _character_problem(text: str, path: str, character: str) -> Problem:
-    # the reader counts bytes or characters, depending on how it was built; the text does not
-    letter = chr(int(character)) if character.isdigit() else character
-    index = max(text.find(letter), 0)
-    place = Place(path, text.count("\n", 0, index) + 1, index - text.rfind("\n", 0, index))
-    message = f"the character U+{ord(letter):04X} cannot be in a text file"
-    return Problem(place, "error", "yaml-form", message, "take it out")
 
 
 class _TooDeep(Exception):
@@ -81,8 +71,10 @@ class _TooDeep(Exception):
 
 
 def _syntax_problem(error: yaml.MarkedYAMLError, path: str) -> Problem:
-    # a quote that is never closed is told where it opens, and not at the end of the file
-    unclosed = error.context_mark if "quoted scalar" in (error.context or "") else None
+    # a quote or a bracket that is never closed is told where it opens, and not where the reader
+    # gave up, which may be the end of the file
+    opened = re.search("quoted scalar|flow (?:sequence|mapping)", error.context or "")
+    unclosed = error.context_mark if opened else None
     mark = unclosed or error.problem_mark or error.context_mark
     place = Place(path, mark.line + 1, mark.column + 1) if mark else Place(path, 1, 1)
     said = " ".join(part for part in (error.context, error.problem) if part)

@@ -1,11 +1,12 @@
 """Places and problems: what went wrong, where, and how to mend it.
 
-Imports nothing of ours. Files: place, problem, suggestion, report, validity.
+Imports nothing of ours. Files: place, problem, suggestion, report, seen_text, validity.
 """
 
 from generator.diagnostics.place import Place
 from generator.diagnostics.problem import Problem, Severity, has_errors, sorted_problems
 from generator.diagnostics.report import as_annotations, as_json, as_records, as_text
+from generator.diagnostics.seen_text import normal, odd_signs
 from generator.diagnostics.suggestion import did_you_mean, nearest_code, nearest_name
 from generator.diagnostics.validity import OutsideValidity
 
@@ -22,5 +23,7 @@ __all__ = [
     "has_errors",
     "nearest_code",
     "nearest_name",
+    "normal",
+    "odd_signs",
     "sorted_problems",
 ]

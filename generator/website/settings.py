@@ -9,6 +9,7 @@ from generator.diagnostics import Place, Problem
 
 RULE = "site-settings"
 PLUGIN = "guidecoat"
+_WATCHED = ("question_bank", "site_theme")
 _NAMED = re.compile(r"'([a-z_]+)'")
 # what a course cannot do without, and why
 _FIXED = {
@@ -48,6 +49,7 @@ def _found(node: MappingNode, root: Path) -> Iterator[Problem]:
         if _text(node, name) != wanted:
             yield _problem(node, f"'{name}' must be '{wanted}': {why}", _LINE[name], name)
     yield from _theme(node, root)
+    yield from _watched(node)
     if not _has_plugin(node.entries.get("plugins")):
         message = f"the plugin '{PLUGIN}' is not named, so that bare lessons would be published"
         yield _problem(node, message, "write 'plugins:' and below it '  - guidecoat'", "plugins")
@@ -66,6 +68,17 @@ def _theme(node: MappingNode, root: Path) -> Iterator[Problem]:
     elif (root / folder.text).resolve() != (root / "site_theme").resolve():
         message = "papers and reports look for the theme in 'site_theme'"
         yield _problem(node, message, "write 'custom_dir: site_theme'", "theme", "custom_dir")
+
+
+def _watched(node: MappingNode) -> Iterator[Problem]:
+    """Find what of the bank and the theme a preview would not show anew, or would look at twice."""
+    watch = node.entries.get("watch")
+    listed = watch.items if isinstance(watch, ListNode) else ()
+    named = [entry.text for entry in listed if isinstance(entry, ScalarNode)]
+    if watch is not None and sorted(named) != sorted(_WATCHED):
+        message = "a preview watches 'question_bank' and 'site_theme', each once"
+        hint = "write 'watch:' and below it '  - question_bank' and '  - site_theme'"
+        yield _problem(node, message, hint, "watch")
 
 
 def _has_plugin(plugins: Node | None) -> bool:

@@ -37,6 +37,7 @@ def put(root: Path, path: str, text: str) -> None:
         target.unlink()
         return
     target.parent.mkdir(parents=True, exist_ok=True)
+    text = text.removesuffix("(cut)\n")
     raw = text.replace("(byte FF)", "\udcff").replace("(byte 07)", "\x07")
     target.write_bytes(raw.encode("utf-8", "surrogateescape"))
 

@@ -40,19 +40,19 @@ LONG = "wet + " * 83 + "we«formula-size»t + wet"
 
 FILES = {
     "glossary.yml": """\
-gel_time: {term: gel time, meaning: Soon, «unknown-key»meening: Soon}
-pot_life: «missing-key»{term: pot life}
-flash: {term: flash, meaning: Soon, «repeated-key»term: flash off}
-cure: {term: cure, meaning: Soon, see: [«unknown-term»curing_time]}
+gel_time: {term: gel time, meaning: Soon., «unknown-key»meening: Soon}
+pot_life: {«missing-key»term: pot life}
+flash: {term: flash, meaning: Soon., «repeated-key»term: flash off}
+cure: {term: cure, meaning: Soon., see: [«unknown-term»curing_time]}
 bake: {term: bake, meaning: «yaml-anchor»*soon}
-dry: {term: «yaml-tag»!!str dry, meaning: Soon}
+dry: {term: «yaml-tag»!!str dry, meaning: Soon.}
 """,
     "sources.yml": """\
 wall_chart: {document: Wall chart 1, title: Filler chart, status: «unknown-choice»hearsay}
 film_slides: {document: Slides 4, title: Film slides, status: restated}
 old_notes: {document: Notes, title: Notes of an old hand, status: from_memory}
 """,
-    "blueprints/open.yml": "title: Open\ncells: [{count: 3\n«yaml-form»",
+    "blueprints/open.yml": "title: Open\ncells: [«yaml-form»{count: 3\n",
     "faults/empty.yml": "«file-empty»# nothing yet\n",
     "faults/bytes.yml": "title: «file-unreadable»(byte FF)\n",
     "procedures/tabbed.yml": "title: Tabs\nsteps:\n«yaml-tab»\t- wash\n",

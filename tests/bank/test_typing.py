@@ -43,14 +43,23 @@ def test_a_sound_record_is_typed_and_has_no_problem() -> None:
 
 def test_a_missing_name_says_what_to_add() -> None:
     assert found(Term, "term: gel time\n") == [
-        "1:1 missing-key: 'meaning' is missing here / add 'meaning: ...'"
+        "1:1 missing-key: 'meaning' is missing here / add 'meaning: ...' below 'term'"
+    ]
+
+
+def test_a_missing_name_is_looked_for_below_the_one_that_comes_before_it() -> None:
+    assert found(Term, "see: [a]\nother_names: [b]\nterm: c\n") == [
+        "2:1 missing-key: 'meaning' is missing here / add 'meaning: ...' below 'other_names'"
+    ]
+    assert found(Term, "see: [a]\nmeaning: b\n") == [
+        "1:1 missing-key: 'term' is missing here / add 'term: ...' below 'see'"
     ]
 
 
 def test_a_name_missing_deep_inside_is_reported_at_its_own_entry() -> None:
     broken = CHOICE.replace("text: A magnet, ", "")
     assert found(ChoiceItem, broken) == [
-        "8:6 missing-key: 'text' is missing here / add 'text: ...'"
+        "8:6 missing-key: 'text' is missing here / add 'text: ...' below 'says'"
     ]
 
 

@@ -77,4 +77,4 @@ def responses_of(answers: dict[int, Answer]) -> dict[int, Any]:
 
 def look_over(page: Page) -> None:
     page.locator("summary", has_text="All questions").click()
-    page.get_by_role("button", name="Look over and hand in").click()
+    page.get_by_role("button", name="Review and hand in").click()

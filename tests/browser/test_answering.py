@@ -57,8 +57,8 @@ def test_several_options_are_each_judged_and_missing_ones_counted(phone: Visit) 
     choose(found, "More thinner in the same wet film")
     choose(found, "A slower pass")
     check(found)
-    assert "1 of your 2 choices hold. 2 right options are still open." in feedback(found)
-    assert "C does not. A slower pass lays more paint" in feedback(found)
+    assert "1 of your 2 choices is right. 2 right options are still open." in feedback(found)
+    assert "C is wrong. A slower pass lays more paint" in feedback(found)
 
 
 def test_all_right_options_and_no_other_pass(phone: Visit) -> None:

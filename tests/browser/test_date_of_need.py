@@ -1,4 +1,4 @@
-"""A learner may say when it must sit; the waits are then cut so that all comes round before."""
+"""A learner may say when it is needed; the waits are then cut so that all comes again before."""
 
 from datetime import timedelta
 
@@ -40,7 +40,8 @@ def test_a_date_is_kept_shown_again_and_can_be_taken_back(phone: Visit) -> None:
     page = opened(phone)
     give_date(page, 30)
     assert (
-        "Everything will come round before that day." in page.locator(".progress-note").inner_text()
+        "You will see all of it again before that day."
+        in page.locator(".progress-note").inner_text()
     )
     page.reload()
     assert page.get_by_label("The day").input_value() == "2027-03-31"

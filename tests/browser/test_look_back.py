@@ -78,7 +78,7 @@ def test_a_question_answered_right_leaves_the_list(phone: Visit) -> None:
     assert found.locator(".question-label").inner_text() == "Once more"
     fill(found, right=True)
     found.get_by_role("button", name="Check my answer").tap()
-    assert line.locator(".check-note").inner_text() == "Mended. It leaves this list."
+    assert line.locator(".check-note").inner_text() == "Fixed; removed from this list."
     page.reload()
     assert page.locator(".mistake").count() == 1
     assert "read a dry-film gauge" not in page.locator(".mistakes").inner_text()

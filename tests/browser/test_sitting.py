@@ -83,7 +83,7 @@ def test_what_is_open_is_named_and_leads_to_its_question(counter: Open) -> None:
     assert page.get_by_role("button", name="Question 5, 1 pair is still open").is_visible()
     page.get_by_role("button", name="Question 3, not answered").click()
     shown(page).locator(".number").fill("1,170")
-    page.get_by_role("button", name="Look over and hand in").click()
+    page.get_by_role("button", name="Review and hand in").click()
     assert page.locator(".open-words").inner_text().startswith("7 questions are still open.")
     lines = page.locator(".open-questions li span").all_inner_texts()
     assert lines[1] == "not answered; this one must be right"
@@ -102,7 +102,7 @@ def test_an_order_left_as_it_stands_counts_only_when_it_is_kept_so(counter: Open
     assert kept(page)["responses"] == {}
     page.get_by_role("button", name="This is my order").click()
     assert kept(page)["responses"]["4"]["letters"] == list("ABCD")
-    page.get_by_role("button", name="Take my answer out").click()
+    page.get_by_role("button", name="Clear my answer").click()
     assert kept(page)["responses"] == {}
     assert page.get_by_role("button", name="This is my order").is_visible()
 

@@ -46,7 +46,7 @@ def test_a_reload_in_the_middle_takes_nothing(counter: Open) -> None:
     checked = shown(page).locator("input:checked")
     assert [box.get_attribute("value") for box in checked.all()] == ["A", "C", "D"]
     page.locator("summary", has_text="All questions").click()
-    page.get_by_role("button", name="Look over and hand in").click()
+    page.get_by_role("button", name="Review and hand in").click()
     assert hand_in(page)[1].responses == responses_of(HALF)
 
 

@@ -141,7 +141,7 @@ def test_when_nothing_is_due_it_says_when_and_still_offers_ten(phone: Visit) -> 
     page = opened(phone)
     assert "Nothing is due, and today's new objectives are done." in what(page)
     assert "Next due tomorrow: 5 objectives." in what(page)
-    page.get_by_role("button", name="Ask me ten all the same").tap()
+    page.get_by_role("button", name="Give me ten anyway").tap()
     page.locator(".sitting .question").wait_for()
     assert "Last asked today." in page.locator(".sitting-why").inner_text() or (
         page.locator(".sitting-why").inner_text() == "New to you."

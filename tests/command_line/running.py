@@ -14,10 +14,14 @@ from generator.workflows.bank import loading
 from tests.bank.small_bank import REPOSITORY, everything_found
 
 
-def run(folder: Path, *arguments: str) -> Result:
-    """Run `guidecoat` with some arguments in a folder."""
+def run(folder: Path, *arguments: str, cache: Path | None = None) -> Result:
+    """Run `guidecoat` with some arguments in a folder.
+
+    cache  the user's cache folder; without one there is no place to keep verdicts in
+    """
+    kept_in = str(cache or Path("/dev/null/none"))
     with chdir(folder):
-        result = CliRunner().invoke(main, arguments)
+        result = CliRunner().invoke(main, arguments, env={"XDG_CACHE_HOME": kept_in})
     if not (result.exception is None or isinstance(result.exception, SystemExit)):
         raise result.exception
     assert result.exit_code in (0, 1, 2)

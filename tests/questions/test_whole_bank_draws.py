@@ -10,8 +10,8 @@ import pytest
 
 from generator.bank import load_bank
 from generator.bank.checks.numbers import numeric_entries
-from generator.bank.checks.options import normal
 from generator.bank.numeric_solution import Refusal, Solution, all_sets, corners, set_count, solve
+from generator.diagnostics import normal
 from generator.issued import issued_question
 from generator.quantities import Quantity
 from generator.questions import askables

@@ -19,7 +19,6 @@ from generator.workflows.bank import sound_bank
 from generator.workflows.certifying import certify_training, print_certificate_again
 from generator.workflows.issuing import (
     issue_papers,
-    known_plan,
     plan_void,
     request_papers,
     void_issue,
@@ -41,7 +40,7 @@ from generator.workflows.practice import (
     plan_date,
 )
 from generator.workflows.printing_papers import print_again
-from generator.workflows.project import Project, find_project
+from generator.workflows.project import Project, find_project, known_plan
 from generator.workflows.reporting import Wanted, write_reports
 from generator.workflows.taking_in import open_entry, read_files
 from tests.filled_table import ANSWERS, fill_in

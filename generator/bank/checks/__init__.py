@@ -1,7 +1,7 @@
 """The rules of the house, in the order in which they are looked at.
 
 Each rule lives with its page; `rule` says what a rule is. Add one by adding it to the RULES of a
-file here.
+file in one of the rooms here: `one_record`, `whole_bank` or `course`.
 """
 
 from collections.abc import Iterator, Mapping
@@ -10,63 +10,23 @@ from pathlib import Path
 from typing import Any
 
 from generator.bank.bank import Bank, Entry
-from generator.bank.checks import (
-    blueprints,
-    citing,
-    course_pages,
-    critical,
-    giveaways,
-    hazards,
-    honesty,
-    invented_people,
-    lessons,
-    named_questions,
-    numbers,
-    options,
-    ordering,
-    places,
-    printed_lines,
-    reading,
-    references,
-    stem_rounding,
-    tables,
-)
-from generator.bank.checks.honesty import is_from_memory
-from generator.bank.checks.lessons import shown_figures
-from generator.bank.checks.options import normal
-from generator.bank.checks.ordering import MOST_ORDERS
+from generator.bank.checks import numbers, reading
+from generator.bank.checks.course import FILES as OF_THE_COURSE
+from generator.bank.checks.course import shown_figures
+from generator.bank.checks.one_record import ENTRY_BY_ENTRY, MOST_ORDERS
+from generator.bank.checks.one_record import FILES as OF_ONE_RECORD
 from generator.bank.checks.rule import Rule
+from generator.bank.checks.whole_bank import FILES as OF_THE_WHOLE_BANK
+from generator.bank.checks.whole_bank import is_from_memory
 from generator.bank.loader import load_bank
 from generator.bank.verdicts import GROUPS, RecordAt, Verdicts
 from generator.diagnostics import Problem, sorted_problems
 
-_FILES = (
-    reading,
-    references,
-    options,
-    ordering,
-    hazards,
-    numbers,
-    tables,
-    honesty,
-    citing,
-    places,
-    critical,
-    blueprints,
-    giveaways,
-    named_questions,
-    invented_people,
-    lessons,
-    printed_lines,
-    stem_rounding,
-    course_pages,
-)
+_FILES = (reading, *OF_ONE_RECORD, numbers, *OF_THE_WHOLE_BANK, *OF_THE_COURSE)
 RULES: Mapping[str, Rule] = {rule.name: rule for file in _FILES for rule in file.RULES}
 
 # rules that see one record and the frame of the bank, and never another record
-_OF_ONE_RECORD = tuple(
-    rule.name for file in (numbers, options, ordering, stem_rounding, tables) for rule in file.RULES
-)
+_OF_ONE_RECORD = tuple(rule.name for file in (numbers, *ENTRY_BY_ENTRY) for rule in file.RULES)
 
 
 def check_bank(bank: Bank, verdicts: Verdicts | None = None) -> tuple[Problem, ...]:
@@ -126,6 +86,5 @@ __all__ = [
     "check_bank",
     "checked_bank",
     "is_from_memory",
-    "normal",
     "shown_figures",
 ]

@@ -61,6 +61,14 @@ RULES = (
     Rule("file-unreadable", "error", "A needed file is missing or is not UTF-8.", "-", "-"),
     Rule("file-empty", "error", "The file holds nothing.", "(empty)", "kind: choice ..."),
     Rule(
+        "file-cut-off",
+        "warning",
+        "A disk that was full or a copy that was broken off ends in the middle of a line. A whole "
+        "file ends with a line end, so that the two can be told apart.",
+        "feedback: It hardens befo",
+        "feedback: It hardens before it is spread.",
+    ),
+    Rule(
         "file-unread",
         "warning",
         "Nothing reads this file; most often its folder or ending is misspelt.",

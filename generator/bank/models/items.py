@@ -38,6 +38,13 @@ class Critical(Record):
     reason: Text
 
 
+class Waiver(Record):
+    """A rule that does not hold for one item, and why."""
+
+    rule: Text
+    reason: Text
+
+
 class Item(Record):
     """What every kind of item has.
 
@@ -48,6 +55,7 @@ class Item(Record):
     place       whose rule is asked, a name of places.yml; None where it holds anywhere
     apart_from  items that never share a paper with this one
     twin_of     items or records that ask the same thing; together they count as one
+    waived      warnings that do not hold here; no learner sees them, so a version leaves them out
     """
 
     level: Level
@@ -64,6 +72,7 @@ class Item(Record):
     feedback: Text | None = None
     not_with: tuple[Text, ...] = ()
     twin_of: tuple[Text, ...] = ()
+    waived: Annotated[tuple[Waiver, ...], Field(repr=False)] = ()
 
 
 class Given(Record):

@@ -15,6 +15,7 @@ from generator.command_line.terminal import (
     say_finished,
     sound_part_here,
 )
+from generator.workflows.project import known_plan
 
 if TYPE_CHECKING:
     from generator.printing import PaperSize
@@ -57,13 +58,12 @@ def issue(
         )
     if forms and roster:
         raise click.UsageError("give --forms or --roster, not both; a roster has a form a person")
-    from generator.workflows.issuing import issue_papers, known_plan, request_papers
-
     project = project_here()
     plan = accepted(known_plan(project, blueprint))
     # read only now, so that a misspelt name is told at once
     from generator.bank import part_for_plan
     from generator.workflows.files import line_of
+    from generator.workflows.issuing import issue_papers, request_papers
     from generator.workflows.people import people_of
     from generator.workflows.printing_papers import PaperSettings, finish_pending
 

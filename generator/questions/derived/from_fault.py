@@ -3,8 +3,8 @@
 from collections.abc import Callable, Sequence
 
 from generator.bank import Bank, Entry
-from generator.bank.checks import normal
 from generator.bank.models import Fault
+from generator.diagnostics import normal
 from generator.questions.derived.topics import is_like_remedy, names_its_fault
 from generator.questions.drawing import Answer, SeededRandom, lettered, unlike
 from generator.questions.question import Derived

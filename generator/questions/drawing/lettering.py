@@ -2,8 +2,8 @@
 
 from collections.abc import Iterable, Sequence
 
-from generator.bank.checks import normal
 from generator.bank.models import ChoiceItem, MatchItem, MultipleResponseItem
+from generator.diagnostics import normal
 from generator.questions.drawing.seeded_random import SeededRandom
 from generator.questions.drawing.sizes import stated_size
 from generator.questions.question import LETTERS, ChoiceKey, MatchKey, ShownOption

@@ -10,28 +10,32 @@ PAPER = "paper"
 SCRIPTS = (
     "type",
     "elements",
+    "days",
     "numbers",
     "unit_words",
     "schedule",
     "progress",
     "panel",
     "marking",
-    "parts",
-    "given",
-    "moving",
+    "load_questions",
+    "read_answers",
+    "reorder_steps",
+    "feedback_words",
+    "feedback",
     "answering",
     "questions",
-    "leaves",
-    "choosing",
-    "sitting",
+    "one_at_a_time",
+    "pick_questions",
+    "check_session",
     "checks",
     "look_back",
     "print",
+    "keep_panel",
     "start",
-    "edition",
+    "offline_updates",
 )
 BEFORE_UNITS = "elements"
-SEARCH_SCRIPTS = ("finding", "search")
+SEARCH_SCRIPTS = ("search_index", "search")
 
 
 def bundles(theme: Path, units: str) -> tuple[SiteFile, ...]:

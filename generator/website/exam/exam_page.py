@@ -19,20 +19,20 @@ from generator.website.offline import data_address, licences, policy, whole_scri
 from generator.wording import html_of_line, html_of_text
 
 STYLES = ("ground", "pages", "questions", "on_screen")
-# in the order they lean on one another; `form_start` sets the page going
+# in the order they lean on one another; `exam_start` sets the page going
 SCRIPTS = (
     "type",
     "elements",
     "numbers",
-    "given",
-    "moving",
-    "form_store",
-    "form_time",
-    "form_answers",
-    "form_file",
-    "form_questions",
-    "form_hand_in",
-    "form_start",
+    "read_answers",
+    "reorder_steps",
+    "exam_store",
+    "exam_time",
+    "exam_answers",
+    "exam_file",
+    "exam_questions",
+    "exam_hand_in",
+    "exam_start",
 )
 
 

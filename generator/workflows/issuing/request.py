@@ -4,11 +4,8 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from generator.assembly import form_labels
-from generator.diagnostics import did_you_mean
 from generator.records import Person
 from generator.workflows.printing_papers import PaperSettings
-from generator.workflows.project import Project
-from generator.workflows.refusals import Refused
 
 
 @dataclass(frozen=True, slots=True)
@@ -34,16 +31,6 @@ class Request:
     def seats(self) -> tuple[tuple[str, str], ...]:
         """Return label and code of each form."""
         return tuple(zip(self.labels, self.codes, strict=True))
-
-
-def known_plan(project: Project, blueprint: str) -> str | Refused:
-    """Return the name of a blueprint that the bank has a file of; no file is read for it."""
-    plans = [path.stem for path in sorted((project.bank / "blueprints").glob("*.yml"))]
-    if blueprint in plans:
-        return blueprint
-    near = did_you_mean(blueprint, plans)
-    hint = f"; {near}" if near else f". The papers are: {', '.join(plans)}"
-    return Refused(f"no paper is called '{blueprint}'{hint}", misuse=True)
 
 
 def request_papers(

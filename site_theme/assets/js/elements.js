@@ -1,37 +1,38 @@
-/* Short ways to make and find elements, and how time is said. */
+/* The one name that all scripts share, and short ways to make and find elements. */
 "use strict";
-var Guidecoat = window.Guidecoat || {};
+window.Guidecoat = /** @type {GuidecoatScripts} */ ({});
 
-Guidecoat.element = function (name, className, text) {
-  var made = document.createElement(name);
+Guidecoat.element = (name, className, text) => {
+  const made = document.createElement(name);
   if (className) { made.className = className; }
   if (text) { made.textContent = text; }
   return made;
 };
 
-Guidecoat.link = function (address, text) {
-  var made = Guidecoat.element("a", "", text);
+Guidecoat.link = (address, text) => {
+  const made = Guidecoat.element("a", "", text);
   made.href = address;
   return made;
 };
 
-Guidecoat.all = function (root, selector) { return Array.prototype.slice.call(root.querySelectorAll(selector)); };
-
-/* The words of an element on one line. */
-Guidecoat.words = function (part) { return part ? part.textContent.replace(/\s+/g, " ").trim() : ""; };
-
-Guidecoat.counted = function (number, one, more) { return number + " " + (number === 1 ? one : more); };
-
-/* Read the list of objectives and parts that stands in the same article as a place. */
-Guidecoat.indexOf = function (place) {
-  return JSON.parse(place.closest("article").querySelector("script.parts-index").textContent);
+Guidecoat.button = (className, text, press) => {
+  const made = Guidecoat.element("button", className, text);
+  made.type = "button";
+  made.addEventListener("click", press);
+  return made;
 };
 
-/* Say when a day was or will be, seen from today. */
-Guidecoat.dayWords = function (day) {
-  var away = day - Guidecoat.today();
-  if (away === 0) { return "today"; }
-  if (away === -1) { return "yesterday"; }
-  if (away === 1) { return "tomorrow"; }
-  return away < 0 ? -away + " days ago" : "in " + away + " days";
+Guidecoat.all = (root, selector) => [...root.querySelectorAll(selector)];
+
+/* The words of an element on one line. */
+Guidecoat.words = (part) => part ? part.textContent.replace(/\s+/g, " ").trim() : "";
+
+Guidecoat.counted = (number, one, more) => number + " " + (number === 1 ? one : more);
+
+/* Offer a text as a file for the folder of downloads. */
+Guidecoat.saveText = (name, text) => {
+  const link = Guidecoat.link(URL.createObjectURL(new Blob([text], { type: "application/json" })));
+  link.download = name;
+  link.click();
+  setTimeout(() => { URL.revokeObjectURL(link.href); }, 60000);
 };

@@ -1,46 +1,42 @@
 /* The course in one file: shows one page at a time, each laid out fresh as if it had been loaded.
    Without script the same pages stand below one another. */
 "use strict";
-var Guidecoat = window.Guidecoat || {};
 
-(function () {
-  var MARK = "--";
-  var main = document.querySelector("main");
-  var pages = {};
-  var shown = null;
-  var first = "";
+(() => {
+  const MARK = "--";
+  const main = document.querySelector("main");
+  const pages = {};
+  let shown = null;
+  let first = "";
 
-  document.querySelectorAll(".one-page").forEach(function (section) {
+  document.querySelectorAll(".one-page").forEach((section) => {
     pages[section.id] = section;
     first = first || section.id;
     section.remove();
   });
 
   /* Questions of a mixed check are taken from the pages that hold them. */
-  var written = new Map();
-  Object.keys(pages).filter(function (name) { return /-questions/.test(name); }).forEach(function (name) {
-    pages[name].querySelectorAll(".question").forEach(function (question) {
+  const written = new Map();
+  Object.keys(pages).filter((name) => /-questions/.test(name)).forEach((name) => {
+    pages[name].querySelectorAll(".question").forEach((question) => {
       written.set(question.dataset.item, question);
     });
   });
-  var parts = JSON.parse(document.querySelector(".all-parts").textContent);
-  Guidecoat.part = function (name) {
-    return Promise.resolve((parts[name] || []).map(function (question) {
-      return { id: question[0], method: question[1], html: written.get(question[0]).outerHTML };
-    }));
-  };
+  const parts = JSON.parse(document.querySelector(".all-parts").textContent);
+  Guidecoat.takePartsFrom((name) => Promise.resolve((parts[name] || [])
+    .map(([id, method]) => ({ id, method, html: written.get(id).outerHTML }))));
 
   function named(hash) { return decodeURIComponent(hash.slice(1)).split(MARK)[0]; }
 
   function markCurrent(name) {
-    document.querySelectorAll(".bar a").forEach(function (link) {
+    document.querySelectorAll(".bar a").forEach((link) => {
       if (link.getAttribute("href") === "#" + name) { link.setAttribute("aria-current", "page"); }
       else { link.removeAttribute("aria-current"); }
     });
   }
 
   function lay(name) {
-    var old = main.querySelector(".one-page");
+    const old = main.querySelector(".one-page");
     if (old) { old.remove(); }
     main.appendChild(pages[name].cloneNode(true));
     document.title = pages[name].dataset.title;
@@ -50,22 +46,22 @@ var Guidecoat = window.Guidecoat || {};
   }
 
   function go(moved) {
-    var name = named(location.hash) || first;
+    const name = named(location.hash) || first;
     if (shown !== null && !pages[name]) { return; }
     if (name !== shown) { lay(pages[name] ? name : first); }
-    var place = document.getElementById(decodeURIComponent(location.hash.slice(1)));
+    const place = document.getElementById(decodeURIComponent(location.hash.slice(1)));
     if (place && place.id !== shown) { place.scrollIntoView(); } else { window.scrollTo(0, 0); }
     if (moved) { main.focus({ preventScroll: true }); }
   }
 
   /* Links that scripts make name a page by its file. */
-  document.addEventListener("click", function (event) {
-    var link = event.target.closest && event.target.closest("a[href]");
-    var found = link && /^([a-z0-9_-]+)\.html(?:#(.*))?$/.exec(link.getAttribute("href"));
+  document.addEventListener("click", (event) => {
+    const link = event.target instanceof Element && event.target.closest("a[href]");
+    const found = link && /^([a-z0-9_-]+)\.html(?:#(.*))?$/.exec(link.getAttribute("href"));
     if (!found || !pages[found[1]]) { return; }
     event.preventDefault();
     location.hash = found[1] + (found[2] ? MARK + found[2] : "");
   });
-  window.addEventListener("hashchange", function () { go(true); });
+  window.addEventListener("hashchange", () => { go(true); });
   go(false);
 })();

@@ -1,22 +1,19 @@
 /* Prints a lesson: folded reasons are opened for the paper and folded again afterwards. */
 "use strict";
-var Guidecoat = window.Guidecoat || {};
 
-(function () {
-  var opened = [];
+(() => {
+  let opened = [];
 
-  window.addEventListener("beforeprint", function () {
-    opened = Array.prototype.filter.call(document.querySelectorAll(".why-order"), function (part) {
-      return !part.open;
-    });
-    opened.forEach(function (part) { part.open = true; });
+  window.addEventListener("beforeprint", () => {
+    opened = Guidecoat.all(document, ".why-order").filter((part) => !part.open);
+    opened.forEach((part) => { part.open = true; });
   });
-  window.addEventListener("afterprint", function () {
-    opened.forEach(function (part) { part.open = false; });
+  window.addEventListener("afterprint", () => {
+    opened.forEach((part) => { part.open = false; });
   });
 
-  Guidecoat.startPrint = function (button) {
+  Guidecoat.startPrint = (button) => {
     button.hidden = false;
-    button.addEventListener("click", function () { window.print(); });
+    button.addEventListener("click", () => { window.print(); });
   };
 })();

@@ -1,9 +1,9 @@
 /* Brings a question to life: checking, new numbers, moving steps. */
 "use strict";
-var Guidecoat = window.Guidecoat || {};
 
-(function () {
-  var all = Guidecoat.all, say = Guidecoat.say;
+(() => {
+  const { all } = Guidecoat;
+  const say = Guidecoat.feedback.show;
 
   function shown(section) { return Number(section.getAttribute("data-shown") || 0); }
 
@@ -17,15 +17,15 @@ var Guidecoat = window.Guidecoat || {};
   }
 
   /* Show one of the solved variants; they are counted round. */
-  Guidecoat.showVariant = function (section, number) {
-    var templates = all(section, "template.variant");
-    var ask = section.querySelector("form .ask");
-    var reasons = section.querySelector("form .reasons-body");
-    var wanted = number % (templates.length + 1);
+  Guidecoat.showVariant = (section, number) => {
+    const templates = all(section, "template.variant");
+    const ask = section.querySelector("form .ask");
+    const reasons = section.querySelector("form .reasons-body");
+    const wanted = number % (templates.length + 1);
     if (!section.firstVariant) {
       section.firstVariant = { ask: ask.innerHTML, reasons: reasons.innerHTML };
     }
-    var from = wanted ? templates[wanted - 1].content : null;
+    const from = wanted ? templates[wanted - 1].content : null;
     ask.innerHTML = from ? from.querySelector(".ask").innerHTML : section.firstVariant.ask;
     reasons.innerHTML = from ? from.querySelector(".reasons-body").innerHTML : section.firstVariant.reasons;
     section.setAttribute("data-shown", wanted);
@@ -41,11 +41,11 @@ var Guidecoat = window.Guidecoat || {};
   }
 
   function startMoves(section) {
-    Guidecoat.startMoves(section, function (state, text) { say(section, state, text, []); });
+    Guidecoat.startReordering(section, (state, text) => { say(section, state, text, []); });
   }
 
-  Guidecoat.startQuestion = function (section) {
-    var data = JSON.parse(section.querySelector("script.marking").textContent);
+  Guidecoat.startQuestion = (section) => {
+    const data = JSON.parse(section.querySelector("script.marking").textContent);
     section.querySelector(".actions").hidden = false;
     section.querySelector(".reasons").hidden = true;
     startMoves(section);
@@ -53,13 +53,13 @@ var Guidecoat = window.Guidecoat || {};
       event.preventDefault();
       /* inside a check the first answer stands */
       if (section.dataset.once && section.dataset.tried) { return; }
-      var variant = data.variants[shown(section)];
+      const variant = data.variants[shown(section)];
       Guidecoat.answer[variant.kind](section, variant);
     }
     section.querySelector("form").addEventListener("submit", check);
     section.querySelector(".check").addEventListener("click", check);
-    all(section, ".another").forEach(function (button) {
-      button.addEventListener("click", function () { another(section); });
+    all(section, ".another").forEach((button) => {
+      button.addEventListener("click", () => { another(section); });
     });
   };
 })();

@@ -1,43 +1,36 @@
 /* The search page: asks the index as the learner types and lists what it found. */
 "use strict";
-var Guidecoat = window.Guidecoat || {};
 
-(function () {
-  var FIRST_SHOWN = 12;
-  var SNIPPET = 170;
-  var words = Guidecoat.finding.words;
+(() => {
+  const FIRST_SHOWN = 12;
+  const SNIPPET = 170;
+  const { element } = Guidecoat;
+  const { words } = Guidecoat.searchIndex;
 
-  function has(text, hits) { return words(text).some(function (word) { return hits.has(word); }); }
+  function has(text, hits) { return words(text).some((word) => hits.has(word)); }
 
   /* The part of a text that says most about what was asked, cut at whole words. What is found by
      its title is told from its beginning. */
   function snippet(entry, hits) {
-    var text = entry.text;
-    var places = [];
-    text.replace(/[\p{L}\p{N}]+/gu, function (word, place) {
+    const text = entry.text;
+    const places = [];
+    text.replace(/[\p{L}\p{N}]+/gu, (word, place) => {
       if (hits.has(words(word)[0])) { places.push(place); }
       return word;
     });
-    var best = places.reduce(function (found, start) {
-      var inside = places.filter(function (place) { return place >= start && place < start + SNIPPET; }).length;
-      return inside > found.inside ? { start: start, inside: inside } : found;
-    }, { start: 0, inside: 0 });
-    var from = text.lastIndexOf(" ", Math.max(0, best.start - 40)) + 1;
-    if (best.start < 60 || has(entry.title, hits)) { from = 0; }
-    var to = from + SNIPPET >= text.length ? text.length : text.lastIndexOf(" ", from + SNIPPET);
+    const best = places.reduce((found, first) => {
+      const inside = places.filter((place) => place >= first && place < first + SNIPPET).length;
+      return inside > found.inside ? { first, inside } : found;
+    }, { first: 0, inside: 0 });
+    let from = text.lastIndexOf(" ", Math.max(0, best.first - 40)) + 1;
+    if (best.first < 60 || has(entry.title, hits)) { from = 0; }
+    const to = from + SNIPPET >= text.length ? text.length : text.lastIndexOf(" ", from + SNIPPET);
     return (from ? "… " : "") + text.slice(from, to) + (to < text.length ? " …" : "");
   }
 
-  function element(name, className, text) {
-    var made = document.createElement(name);
-    if (className) { made.className = className; }
-    if (text) { made.textContent = text; }
-    return made;
-  }
-
   function marked(line, text, hits) {
-    var end = 0;
-    text.replace(/[\p{L}\p{N}]+/gu, function (word, place) {
+    let end = 0;
+    text.replace(/[\p{L}\p{N}]+/gu, (word, place) => {
       if (hits.has(words(word)[0])) {
         line.appendChild(document.createTextNode(text.slice(end, place)));
         line.appendChild(element("mark", "", word));
@@ -50,74 +43,68 @@ var Guidecoat = window.Guidecoat || {};
   }
 
   function row(entry, hits) {
-    var item = element("li", "found");
-    var heading = element("h2");
-    var link = element("a");
-    link.href = entry.address;
-    marked(link, entry.title, hits);
-    heading.appendChild(link);
-    item.appendChild(heading);
+    const item = element("li", "found");
+    const heading = item.appendChild(element("h2"));
+    heading.appendChild(marked(Guidecoat.link(entry.address), entry.title, hits));
     item.appendChild(element("p", "found-kind", entry.kind + (entry.place ? " · " + entry.place : "")));
     item.appendChild(marked(element("p", "found-text"), snippet(entry, hits), hits));
     return item;
   }
 
   function sentence(found, text) {
-    var count = found.entries.length;
-    var some = found.all ? "“" + text + "”." : "most of these words.";
-    var line = count ? count + (count === 1 ? " place has " : " places have ") + some
-      : "Nothing here has “" + text + "”. Try one word of it, or look into the glossary.";
+    const count = found.entries.length;
+    const some = found.all ? "“" + text + "”." : "most of these words.";
+    let line = count ? count + (count === 1 ? " place has " : " places have ") + some
+      : "Nothing here has “" + text + "”. Try one word of it, or look in the glossary.";
     if (count && !found.all) { line = "No place has all of “" + text + "”. " + line; }
-    return found.guesses.reduce(function (whole, guess) {
-      return whole + " “" + guess.typed + "” stands nowhere; taken instead: “" +
-        guess.words.slice(0, 3).join("”, “") + "”.";
-    }, line);
+    const guesses = found.guesses.map((guess) => " No page has “" + guess.typed + "”; showing “" +
+      guess.words.slice(0, 3).join("”, “") + "” instead.");
+    return line + guesses.join("");
   }
 
   function start(form) {
-    var list = window.guidecoatSearchList;
-    var input = form.querySelector("input");
-    var count = document.querySelector(".found-count");
-    var results = document.querySelector(".found-list");
-    var more = document.querySelector(".found-more");
-    var entries = list.entries.map(function (entry) {
-      return { kind: entry[0], title: entry[1], address: entry[2], place: entry[3], names: entry[4], text: entry[5] };
-    });
-    var index = Guidecoat.finding.indexed(entries);
-    var waiting = 0;
+    const list = window.guidecoatSearchList;
+    const input = form.querySelector("input");
+    const count = document.querySelector(".found-count");
+    const results = document.querySelector(".found-list");
+    const more = document.querySelector(".found-more");
+    const entries = list.entries.map(([kind, title, address, place, names, text]) =>
+      ({ kind, title, address, place, names, text }));
+    const index = Guidecoat.searchIndex.indexed(entries);
+    let waiting = 0;
 
     function show(found, most) {
       results.textContent = "";
-      found.entries.slice(0, most).forEach(function (number) {
+      found.entries.slice(0, most).forEach((number) => {
         results.appendChild(row(entries[number], found.words));
       });
       more.hidden = found.entries.length <= most;
       more.textContent = "Show all " + found.entries.length;
-      more.onclick = function () {
+      more.onclick = () => {
         show(found, found.entries.length);
         results.children[most].querySelector("a").focus();
       };
     }
 
     function answer() {
-      var text = input.value.trim();
+      const text = input.value.trim();
       history.replaceState({ asked: text }, "");
       if (text.length < 2) {
         count.textContent = "";
         show({ entries: [], words: new Map() }, 0);
         return;
       }
-      var found = Guidecoat.finding.ask(index, list.names, text);
+      const found = Guidecoat.searchIndex.ask(index, list.names, text);
       show(found, FIRST_SHOWN);
       count.textContent = sentence(found, text);
     }
 
     form.hidden = false;
-    input.addEventListener("input", function () {
+    input.addEventListener("input", () => {
       clearTimeout(waiting);
       waiting = setTimeout(answer, 200);
     });
-    form.addEventListener("submit", function (event) {
+    form.addEventListener("submit", (event) => {
       event.preventDefault();
       clearTimeout(waiting);
       answer();
@@ -128,7 +115,6 @@ var Guidecoat = window.Guidecoat || {};
     }
   }
 
-  /* It comes after the page was started, because only this page needs it. */
-  Guidecoat.startSearch = start;
-  if (Guidecoat.hasPage) { document.querySelectorAll(".search-form").forEach(start); }
+  /* This script comes after the page was started, because only the search page needs it. */
+  Guidecoat.onPage(() => { Guidecoat.all(document, ".search-form").forEach(start); });
 })();

@@ -2,12 +2,12 @@
    Where they take too long, this page keeps to the device's own type and the next one has them. */
 "use strict";
 
-(function () {
-  var LONGEST_WAIT = 700;
-  var FACES = ['700 1em "Hepta Slab"', '400 1em "Familjen Grotesk"', '700 1em "Familjen Grotesk"',
+(() => {
+  const LONGEST_WAIT = 700;
+  const FACES = ['700 1em "Hepta Slab"', '400 1em "Familjen Grotesk"', '700 1em "Familjen Grotesk"',
     '400 1em "Sometype Mono"', '700 1em "Sometype Mono"', '400 1em "Guidecoat Symbols"'];
-  var PLACE = "guidecoat-place " + location.pathname;
-  var root = document.documentElement;
+  const PLACE = "guidecoat-place " + location.pathname;
+  const root = document.documentElement;
 
   function loaded(face) { return document.fonts.load(face, "a\u2713"); }
 
@@ -16,17 +16,17 @@
   function show(className) {
     root.classList.remove("waiting");
     if (className) { root.classList.add(className); }
-    var down = left();
-    var place = location.hash && document.getElementById(decodeURIComponent(location.hash.slice(1)));
+    const down = left();
+    const place = location.hash && document.getElementById(decodeURIComponent(location.hash.slice(1)));
     if (down) { window.scrollTo(0, down); } else if (place) { place.scrollIntoView(); }
   }
 
   /* How far down this page was left, for a reader who comes back or loads it again. */
   function left() {
-    var visit = performance.getEntriesByType("navigation")[0];
+    const [visit] = /** @type {PerformanceNavigationTiming[]} */ (performance.getEntriesByType("navigation"));
     try {
       return visit && visit.type !== "navigate" ? Number(sessionStorage.getItem(PLACE)) : 0;
-    } catch (error) {
+    } catch {
       return 0;
     }
   }
@@ -34,7 +34,7 @@
   function leave() {
     try {
       sessionStorage.setItem(PLACE, String(Math.round(window.scrollY)));
-    } catch (error) {
+    } catch {
       return;
     }
   }
@@ -43,8 +43,8 @@
   if (!document.fonts || performance.getEntriesByType("paint").length) { return; }
   root.classList.add("waiting");
   window.addEventListener("pagehide", leave);
-  var late = setTimeout(function () { show("plain-type"); }, LONGEST_WAIT);
-  Promise.all(FACES.map(loaded)).catch(function () {}).then(function () {
+  const late = setTimeout(() => { show("plain-type"); }, LONGEST_WAIT);
+  Promise.all(FACES.map(loaded)).catch(() => {}).then(() => {
     clearTimeout(late);
     if (root.classList.contains("waiting")) { show(""); }
   });
