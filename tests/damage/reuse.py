@@ -4,6 +4,7 @@ A file with the same bytes gives the same nodes, a node the same record, and a r
 text the same verdict. A test holds the outcome against the plain `check`.
 """
 
+import sys
 from collections.abc import Iterator, Mapping, Sequence
 from functools import cache
 from pathlib import Path
@@ -11,13 +12,16 @@ from typing import Any
 
 from pytest import MonkeyPatch
 
-import generator.workflows.checking.whole_project as whole
 from generator.assembly import shortages
 from generator.bank import Bank, Node, Verdicts, loader
 from generator.diagnostics import Problem, has_errors
 from generator.printing.settable import unsettable
 from generator.questions import Askable, askables
+from generator.workflows.checking import whole_project
 from generator.workflows.project import Project
+
+# its room offers a function by the same name
+WHOLE = sys.modules["generator.workflows.checking.whole_project"]
 
 
 class Reused:
@@ -32,10 +36,10 @@ class Reused:
         self._known: Mapping[str, Any] = {}
         self._kept: list[Node] = []
         self._reuse_reading(patch)
-        patch.setattr(whole, "unsettable", _missing_signs)
-        patch.setattr(whole, "blueprint_problems", self._blueprints)
+        patch.setattr(WHOLE, "unsettable", _missing_signs)
+        patch.setattr(WHOLE, "blueprint_problems", self._blueprints)
         sound = Verdicts("sound")
-        bank, problems = whole.whole_project(self.project, sound)
+        bank, problems = whole_project(self.project, sound)
         assert bank is not None
         assert [p for p in problems if p.severity != "note"] == []
         self.bank = bank
@@ -43,7 +47,7 @@ class Reused:
 
     def check(self) -> tuple[Bank | None, tuple[Problem, ...]]:
         """Return the bank as it stands now, and every problem of the project."""
-        return whole.whole_project(self.project, Verdicts("sound", self._known))
+        return whole_project(self.project, Verdicts("sound", self._known))
 
     def _reuse_reading(self, patch: MonkeyPatch) -> None:
         read_yaml = cache(loader.read_yaml)
