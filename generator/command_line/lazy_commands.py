@@ -9,7 +9,7 @@ import click
 class LazyCommands(MutableMapping[str, click.Command]):
     """Commands by name; one is read when it is taken out.
 
-    modules  command name to the module that holds it under that name
+    modules  command name to the module that holds it under that name, or to 'module:other name'
     """
 
     def __init__(self, modules: Mapping[str, str]) -> None:
@@ -18,7 +18,8 @@ class LazyCommands(MutableMapping[str, click.Command]):
 
     def __getitem__(self, name: str) -> click.Command:
         if name not in self._read:
-            command = getattr(import_module(self._modules[name]), name)
+            module, _, other = self._modules[name].partition(":")
+            command = getattr(import_module(module), other or name)
             assert isinstance(command, click.Command)
             self._read[name] = command
         return self._read[name]

@@ -5,7 +5,9 @@ import sys
 
 import pytest
 
+from generator.command_line.lazy_commands import LazyGroup
 from generator.command_line.main import main
+from generator.command_line.records import records
 from tests.bank.small_bank import SMALL_PROJECT
 from tests.command_line.running import run
 
@@ -13,10 +15,14 @@ from tests.command_line.running import run
 HEAVY = ("pydantic", "yaml", "mkdocs", "markdown_it", "typst", "jinja2", "openpyxl", "sqlite3")
 
 
-@pytest.mark.parametrize("name", list(main.commands))
-def test_the_list_says_the_first_sentence_of_each_command(name: str) -> None:
-    assert main.sentences[name] == main.commands[name].get_short_help_str(limit=200)
-    assert main.commands[name].name == name
+@pytest.mark.parametrize(
+    ("group", "name"),
+    [(group, name) for group in (main, records) for name in group.commands],
+    ids=lambda part: part if isinstance(part, str) else part.name,
+)
+def test_the_list_says_the_first_sentence_of_each_command(group: LazyGroup, name: str) -> None:
+    assert group.sentences[name] == group.commands[name].get_short_help_str(limit=200)
+    assert group.commands[name].name == name
 
 
 def test_the_list_has_every_command_with_its_whole_sentence() -> None:
@@ -35,6 +41,8 @@ def test_the_list_has_every_command_with_its_whole_sentence() -> None:
         ("check", "--help"),
         ("issue", "--help"),
         ("calculate", "--help"),
+        ("records", "--help"),
+        ("records", "sheets"),
         ("check", "--wrong"),
         ("issue", "no_such_plan", "--seed", "1"),
     ],

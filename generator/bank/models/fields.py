@@ -18,7 +18,7 @@ MOST_VALUES = 400
 class Record(BaseModel):
     """A mapping with declared names only; None in it changes after reading."""
 
-    model_config = ConfigDict(extra="forbid", frozen=True)
+    model_config = ConfigDict(extra="forbid", frozen=True, defer_build=True)
 
 
 def _said(text: object) -> str:
