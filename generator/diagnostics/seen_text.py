@@ -32,7 +32,7 @@ def odd_signs(text: str, path: str) -> Iterator[Problem]:
 
 def _said(sign: str) -> str:
     words = _NAMES.get(sign) or name(sign, "no character").lower()
-    return f"a sign stands here that nobody sees: U+{ord(sign):04X}, {words}"
+    return f"there is a character here that nobody sees: U+{ord(sign):04X}, {words}"
 
 
 @lru_cache(maxsize=8192)

@@ -21,8 +21,8 @@ def test_a_sign_is_told_where_it_stands(sign: str) -> None:
 def test_each_one_is_told_by_its_name() -> None:
     said = [problem.message for problem in odd_signs("a\u00adb\vc", "a.md")]
     assert said == [
-        "a sign stands here that nobody sees: U+00AD, soft hyphen",
-        "a sign stands here that nobody sees: U+000B, vertical tab",
+        "there is a character here that nobody sees: U+00AD, soft hyphen",
+        "there is a character here that nobody sees: U+000B, vertical tab",
     ]
 
 

@@ -61,9 +61,7 @@ def test_a_report_is_tagged_accessible_and_the_same_every_time(kind, large):
 
 def test_each_strip_of_the_panel_says_what_it_shows():
     content = real_reports("new_hire_check", 4)["person"]
-    said = [
-        str(e["/Alt"]) for name, e in tags(made(content)) if name == "/Statistic" and "/Alt" in e
-    ]
+    said = [str(e["/Alt"]) for name, e in tags(made(content)) if name == "/Figure" and "/Alt" in e]
     assert said == [module["in_words"] for module in content["modules"]]
 
 

@@ -79,7 +79,7 @@ def test_a_grid_has_a_most_number_of_values() -> None:
     ("value", "said"),
     [
         ([], "no value is allowed"),
-        (["5", "5"], "stands twice"),
+        (["5", "5"], "appears twice"),
         ("80 to 50 step 5", "never gets"),
         ("50 to 80 step 0", "never gets"),
         ("a to b step c", "is not a number"),
