@@ -54,7 +54,7 @@ def real_findings() -> tuple[Bank | None, tuple[Problem, ...]]:
 @cache
 def real_course() -> Course:
     """Read the course with its study questions, as a build does."""
-    course, _ = read_course(BANK, LESSONS)
+    course, _ = read_course(BANK, LESSONS, ROOT / "site_theme")
     assert course is not None
     return course
 

@@ -110,7 +110,9 @@ class _Reading:
     def text(self, path: Path, shown: str) -> str | None:
         place, reason = Place(shown, 1, 1), ""
         try:
-            if path.exists() and (not path.is_file() or path.stat().st_size > MOST_BYTES):
+            if path.exists() and not path.is_file():
+                raise OSError("neither a folder nor a device holds a text")
+            if path.exists() and path.stat().st_size > MOST_BYTES:
                 message = f"a file of the bank or the course has at most {MOST_BYTES // 10**6} MB"
                 self.problems.append(Problem(place, "error", "file-unreadable", message))
                 return None

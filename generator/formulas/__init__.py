@@ -2,12 +2,13 @@
 
 Imports quantities and diagnostics; knows no trade relation, only what one must offer
 (catalogue_protocol). Files: syntax, scan, literals, parse, catalogue_protocol, binding,
-ratio_functions, unit_rules, units_check, evaluate, columns, comparison.
+ratio_functions, unit_rules, units_check, evaluate, column, columns, comparison.
 """
 
 from generator.formulas.binding import bind, pick_result
 from generator.formulas.catalogue_protocol import RATIO, Catalogue, Kind
-from generator.formulas.columns import Column, Columns, NotByColumns
+from generator.formulas.column import Column
+from generator.formulas.columns import Columns, NotByColumns
 from generator.formulas.comparison import (
     Comparison,
     check_comparison,

@@ -4,7 +4,6 @@
 """
 
 from collections.abc import Callable, Mapping, Sequence
-from dataclasses import dataclass
 from fractions import Fraction
 from math import lcm
 from typing import TypeAlias
@@ -12,6 +11,7 @@ from typing import TypeAlias
 from generator.diagnostics import OutsideValidity
 from generator.formulas.binding import Bound, bind, pick_result
 from generator.formulas.catalogue_protocol import ArgumentValue, Catalogue, CatalogueEntry
+from generator.formulas.column import Column, summed, times
 from generator.formulas.evaluate import MOST_BITS, Value
 from generator.formulas.ratio_functions import RATIO_FUNCTIONS, part_number
 from generator.formulas.syntax import (
@@ -31,45 +31,6 @@ Picks: TypeAlias = Mapping[str, Sequence[int]]
 
 class NotByColumns(Exception):
     """A formula that is left to the evaluator, since a number in it could grow too large."""
-
-
-@dataclass(frozen=True, slots=True)
-class Column:
-    """Exact numbers in base units, one for each set of values: above / below.
-
-    below  above zero everywhere; one number where all sets share it
-    bits   most binary digits that any of the numbers can have
-    """
-
-    above: Sequence[int]
-    below: int | Sequence[int]
-    bits: int
-
-    def belows(self) -> Sequence[int]:
-        """Return the lower number of each set."""
-        return [self.below] * len(self.above) if isinstance(self.below, int) else self.below
-
-    def fractions(self) -> list[Fraction]:
-        """Return the number of each set."""
-        return [Fraction(a, b) for a, b in zip(self.above, self.belows(), strict=True)]
-
-    def turned_into(self, unit: Unit) -> "Column":
-        """Return the numbers in another unit than the base unit of what they measure."""
-        over, under = unit.factor.denominator, unit.factor.numerator
-        above = self.above
-        if unit.offset:
-            # (a / b - offset) / factor
-            zero = unit.offset
-            pairs = zip(above, self.belows(), strict=True)
-            above = [a * zero.denominator - b * zero.numerator for a, b in pairs]
-            under *= zero.denominator
-        bits = (
-            self.bits
-            + max(over.bit_length(), under.bit_length())
-            + unit.offset.numerator.bit_length()
-            + 1
-        )
-        return Column([a * over for a in above], _times(self.below, under), bits)
 
 
 class Columns:
@@ -148,11 +109,11 @@ class Columns:
     def _operation(self, node: OperationNode) -> Column:
         left, right = self.column(node.left), self.column(node.right)
         if node.operator in "+-":
-            return _held(_sum(left, right, 1 if node.operator == "+" else -1))
+            return _held(summed(left, right, 1 if node.operator == "+" else -1))
         if node.operator == "/":
             right = self._turned_over(right)
         above = [a * b for a, b in zip(left.above, right.above, strict=True)]
-        return _held(Column(above, _times(left.below, right.below), left.bits + right.bits))
+        return _held(Column(above, times(left.below, right.below), left.bits + right.bits))
 
     def _turned_over(self, column: Column) -> Column:
         """Return one over each number; a set with zero there is left to the evaluator."""
@@ -261,29 +222,6 @@ def _in_unit(value: Value, unit: Unit | None) -> ArgumentValue:
         return value.parts
     assert unit is not None
     return value.to(unit).number
-
-
-def _sum(left: Column, right: Column, sign: int) -> Column:
-    """Return the sum of two columns, or their difference where the sign is -1."""
-    pairs = zip(left.above, right.above, strict=True)
-    if isinstance(left.below, int) and isinstance(right.below, int):
-        below = lcm(left.below, right.below)
-        one, other = below // left.below, sign * (below // right.below)
-        bits = max(left.bits + one.bit_length(), right.bits + abs(other).bit_length()) + 1
-        return Column([a * one + b * other for a, b in pairs], below, max(bits, below.bit_length()))
-    belows = zip(left.belows(), right.belows(), strict=True)
-    above = [a * d + sign * b * c for (a, b), (c, d) in zip(pairs, belows, strict=True)]
-    return Column(above, _times(left.below, right.below), left.bits + right.bits + 1)
-
-
-def _times(one: int | Sequence[int], other: int | Sequence[int]) -> int | Sequence[int]:
-    if isinstance(one, int):
-        if isinstance(other, int):
-            return one * other
-        return [one * b for b in other]
-    if isinstance(other, int):
-        return [a * other for a in one]
-    return [a * b for a, b in zip(one, other, strict=True)]
 
 
 def _held(column: Column) -> Column:

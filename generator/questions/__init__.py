@@ -20,13 +20,14 @@ from generator.questions.question import (
     SolvedSlip,
     WrittenKey,
 )
-from generator.questions.study import study_questions
+from generator.questions.study import DrawnQuestions, study_questions
 from generator.questions.versions import item_versions
 from generator.questions.wording import lower_start
 
 __all__ = [
     "Askable",
     "ChoiceKey",
+    "DrawnQuestions",
     "Exhibit",
     "MatchKey",
     "NothingToDraw",

@@ -64,7 +64,7 @@ class Askable:
 
 def askables(bank: Bank) -> tuple[Askable, ...]:
     """Return everything the bank can ask, in the order of its names."""
-    found = (*_from_items(bank), *_from_records(bank))
+    found = (*askables_of_items(bank), *askables_of_records(bank))
     kin = twin_groups({askable.record: askable.twins for askable in found if askable.twins})
     return tuple(
         replace(askable, kin=kin[askable.record]) if askable.record in kin else askable
@@ -83,7 +83,8 @@ def askable_named(bank: Bank, name: str) -> Askable | None:
     )
 
 
-def _from_items(bank: Bank) -> Iterator[Askable]:
+def askables_of_items(bank: Bank) -> Iterator[Askable]:
+    """Return what the hand-written items can ask."""
     return (_from_item(bank, entry) for entry in bank.items.values())
 
 
@@ -112,7 +113,7 @@ def _variants(item: Item) -> int:
     return prod(len(given.values) for given in item.given.values())
 
 
-def _from_records(bank: Bank) -> Iterator[Askable]:
+def askables_of_records(bank: Bank) -> Iterator[Askable]:
     """Return each question that its record can give; one trial shows whether it can."""
     for asked in record_questions(bank):
         trial = _trial(bank, asked)

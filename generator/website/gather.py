@@ -1,27 +1,47 @@
-"""From the bank in memory to what a site is made of."""
+"""From the bank in memory to what a site is made of; nothing that the rules refuse gets further."""
 
 from collections.abc import Callable, Iterable, Mapping
 from pathlib import Path
 from typing import Any
 
-from generator.bank import Bank, Entry, load_bank, table_rows
-from generator.diagnostics import Problem
+from generator.bank import Bank, Entry, table_rows
+from generator.bank.checks import checked_bank
+from generator.diagnostics import Problem, has_errors, sorted_problems
 from generator.issued import issued_question
-from generator.questions import study_questions
+from generator.questions import DrawnQuestions, study_questions
 from generator.website.context import Course, Variants
+from generator.website.figures import drawing_problems
+from generator.website.pages import course_problems
 from generator.website.questions import relations_of_items
 
 
-def read_course(bank_folder: Path, lessons: Path) -> tuple[Course | None, tuple[Problem, ...]]:
-    """Read the bank and return the course, with every problem found on the way."""
-    bank, problems = load_bank(bank_folder, lessons)
-    if bank is None:
-        return None, problems
+def read_course(
+    bank_folder: Path, lessons: Path, theme: Path, drawn: DrawnQuestions | None = None
+) -> tuple[Course | None, tuple[Problem, ...]]:
+    """Read the bank by the same rules as the check, and return the course it gives.
+
+    theme  its templates, by which the texts of lessons are looked at
+    drawn  questions of an earlier reading, used again where nothing changed
+    Where a problem is an error there is no course.
+    """
+    bank, problems = checked_bank(bank_folder, lessons)
+    found = list(problems)
+    if bank is not None:
+        said = {problem.place for problem in found}
+        texts = (*course_problems(bank, theme), *drawing_problems(lessons))
+        found += [problem for problem in texts if problem.place not in said]
+    if bank is None or has_errors(found):
+        return None, sorted_problems(found)
+    return course_of(bank, lessons, drawn), sorted_problems(found)
+
+
+def course_of(bank: Bank, lessons: Path, drawn: DrawnQuestions | None = None) -> Course:
+    """Return the course of a sound bank, with its study questions drawn."""
     questions = {
         module: tuple(tuple(map(issued_question, variants)) for variants in asked)
-        for module, asked in study_questions(bank).items()
+        for module, asked in study_questions(bank, drawn).items()
     }
-    return course_from(bank, questions, lessons / "figures"), problems
+    return course_from(bank, questions, lessons / "figures")
 
 
 def line_reader(root: Path) -> Callable[[str, int], str]:

@@ -12,9 +12,10 @@ from mkdocs.structure.files import File, Files
 from mkdocs.structure.pages import Page
 from mkdocs.structure.toc import AnchorLink, TableOfContents
 
-from generator.diagnostics import as_text, has_errors
-from generator.website.context import BuiltPage
-from generator.website.gather import line_reader, read_course
+from generator.bank import Bank
+from generator.diagnostics import Problem, as_text, has_errors
+from generator.website.context import BuiltPage, Course
+from generator.website.gather import course_of, line_reader, read_course
 from generator.website.offline import MANIFEST, app_manifest, is_published, write_worker
 from generator.website.pages import Site, build_site
 
@@ -32,7 +33,13 @@ class CoursePlugin(BasePlugin[CourseOptions]):  # type: ignore[no-untyped-call]
     """Gives MkDocs the pages of the course as files that exist only in memory."""
 
     _published = True
+    _bank: Bank | None = None
+    _site: Site = NO_SITE
     _pages: dict[str, BuiltPage]
+
+    def take(self, bank: Bank | None) -> None:
+        """Take a bank that was read and found sound already, so that it is not read again."""
+        self._bank = bank
 
     def on_startup(self, *, command: str, dirty: bool) -> None:
         """Note whether this is a live preview, which must never be kept offline."""
@@ -43,9 +50,13 @@ class CoursePlugin(BasePlugin[CourseOptions]):  # type: ignore[no-untyped-call]
         config.theme.static_templates.discard("sitemap.xml")
         return config
 
+    def on_pre_build(self, *, config: MkDocsConfig) -> None:
+        """Build all pages before the engine clears the folder of the last ones away."""
+        self._site = self._built(config)
+
     def on_files(self, files: Files, *, config: MkDocsConfig) -> Files:
         """Replace the author's files by the built pages; keep pictures and typefaces."""
-        site = self._built(config)
+        site = self._site
         self._pages = {page.path: page for page in site.pages}
         theme = _theme(config)
         kept = [file for file in files if is_published(theme, Path(str(file.abs_src_path)))]
@@ -75,12 +86,12 @@ class CoursePlugin(BasePlugin[CourseOptions]):  # type: ignore[no-untyped-call]
             write_worker(Path(config.site_dir), _theme(config))
 
     @property
-    def paths(self) -> tuple[str, ...]:
-        """Return the file of every page that was built, in reading order."""
-        return tuple(self._pages)
+    def pages(self) -> tuple[BuiltPage, ...]:
+        """Return every page that was built, in reading order."""
+        return tuple(self._pages.values())
 
     def _built(self, config: MkDocsConfig) -> Site:
-        course, problems = read_course(Path(self.config.question_bank), Path(config.docs_dir))
+        course, problems = self._course(config)
         site = build_site(course, _theme(config)) if course else NO_SITE
         found = (*problems, *site.problems)
         if has_errors(found):
@@ -88,6 +99,12 @@ class CoursePlugin(BasePlugin[CourseOptions]):  # type: ignore[no-untyped-call]
                 "\n" + as_text(found, line_reader(Path(config.config_file_path).parent))
             )
         return site
+
+    def _course(self, config: MkDocsConfig) -> tuple[Course | None, tuple[Problem, ...]]:
+        lessons = Path(config.docs_dir)
+        if self._bank is not None:
+            return course_of(self._bank, lessons), ()
+        return read_course(Path(self.config.question_bank), lessons, _theme(config))
 
 
 def _theme(config: MkDocsConfig) -> Path:

@@ -100,6 +100,23 @@ def test_a_folder_in_the_place_of_a_file_cannot_be_read(tmp_path: Path) -> None:
     ]
 
 
+def test_a_device_or_a_file_without_end_is_not_read(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    root = small_project(tmp_path)
+    put(root, "glossary.yml", "(removed)")
+    (root / "question_bank" / "glossary.yml").symlink_to("/dev/zero")
+    monkeypatch.setattr("generator.bank.loader.MOST_BYTES", 3000)
+    put(root, "places.yml", "# " + "x" * 3000)
+    _, problems = load_bank(root / "question_bank")
+    found = [said(problem) for problem in problems if problem.place.line == 1]
+    assert (
+        "question_bank/glossary.yml:1:1: error: the file cannot be read [file-unreadable]" in found
+    )
+    large = "a file of the bank or the course has at most 0 MB"
+    assert f"question_bank/places.yml:1:1: error: {large} [file-unreadable]" in found
+
+
 @pytest.mark.parametrize(
     ("path", "text", "group", "name"),
     [

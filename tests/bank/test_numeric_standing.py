@@ -6,7 +6,7 @@ The whole bank takes about four seconds, nearly all of them the oracle's.
 from collections import Counter
 from pathlib import Path
 
-from hypothesis import given
+from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from generator.bank import load_bank
@@ -87,6 +87,8 @@ FORMULAS = (
 )
 
 
+# the oracle takes its time
+@settings(deadline=None)
 @given(
     st.sampled_from(RULES),
     st.sampled_from(["1", "0.5", "5", "0.01", "0.000001", "0.25"]),

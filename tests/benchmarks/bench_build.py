@@ -19,6 +19,9 @@ from html.parser import HTMLParser
 from pathlib import Path
 from statistics import median
 
+from mkdocs.commands.build import build
+from mkdocs.config import load_config
+
 ROOT = Path(__file__).parents[2]
 sys.path.insert(0, str(ROOT))
 
@@ -74,6 +77,11 @@ def plain_project(folder: Path, site: Path, same_bytes: bool) -> Path:
     return folder / "mkdocs.yml"
 
 
+def plain_build(config: Path, target: Path) -> None:
+    """Build a project by the engine alone."""
+    build(load_config(str(config), site_dir=str(target)))
+
+
 def seconds(work: Callable[[], object]) -> float:
     """Time one piece of work in seconds."""
     start = time.perf_counter()
@@ -93,8 +101,12 @@ def main() -> None:
             "engine, same words": plain_project(folder / "words", folder / "site", False),
             "engine, same bytes": plain_project(folder / "bytes", folder / "site", True),
         }
+        builders = dict.fromkeys(configs, plain_build) | {"our build": build_into}
         rounds = [
-            [seconds(lambda c=config: build_into(c, folder / "out")) for config in configs.values()]
+            [
+                seconds(lambda b=builders[name], c=config: b(c, folder / "out"))
+                for name, config in configs.items()
+            ]
             for _ in range(ROUNDS)
         ]
     times = dict(zip(configs, map(median, zip(*rounds, strict=True)), strict=True))

@@ -190,7 +190,7 @@ def growth_bars(course: Course) -> list[Bar]:
 def main() -> int:
     """Print every figure beside its mark."""
     logging.getLogger("mkdocs").setLevel(logging.ERROR)
-    course, _ = read_course(ROOT / "question_bank", ROOT / "course")
+    course, _ = read_course(ROOT / "question_bank", ROOT / "course", ROOT / "site_theme")
     if course is None:
         raise SystemExit("the bank cannot be read")
     with tempfile.TemporaryDirectory() as temporary, sync_playwright() as playwright:

@@ -9,7 +9,7 @@ from typing import Any
 import pytest
 
 from generator.marking import response_as_plain
-from generator.website.questions.question_html import marking_data
+from generator.website.questions.marking_data import marking_data
 from tests.browser.conftest import Visit
 from tests.browser.test_answering import QUESTIONS
 from tests.marking.vectors import Vector, marking_vectors

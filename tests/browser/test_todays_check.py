@@ -184,7 +184,7 @@ def test_questions_that_cannot_be_loaded_are_reported(
     chromium: Browser, small_address: str
 ) -> None:
     context = chromium.new_context(service_workers="block")
-    context.route(re.compile("/parts/"), lambda route: route.abort())
+    context.route(re.compile("/parts/|-questions"), lambda route: route.abort())
     page = Visit(context, small_address).open(TODAY)
     page.get_by_role("button", name="Understood").click()
     page.get_by_role("button", name="Start the check").click()

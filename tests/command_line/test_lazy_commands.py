@@ -46,6 +46,7 @@ def test_the_list_has_every_command_with_its_whole_sentence() -> None:
         ("report", "--help"),
         ("analyse", "--help"),
         ("records", "--help"),
+        ("records", "sheets"),
         ("check", "--wrong"),
         ("issue", "no_such_plan", "--seed", "1"),
     ],

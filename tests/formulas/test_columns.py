@@ -5,7 +5,7 @@ from fractions import Fraction
 from itertools import product
 
 import pytest
-from hypothesis import given
+from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from generator.diagnostics import OutsideValidity
@@ -174,6 +174,8 @@ SUMS = st.recursive(
 )
 
 
+# the oracle takes its time
+@settings(deadline=None)
 @given(SUMS, SUMS)
 def test_any_quotient_of_sums_comes_out_as_the_evaluator_says(above: str, below: str) -> None:
     text = f"{above} / {below}"

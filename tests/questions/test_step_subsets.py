@@ -2,7 +2,7 @@
 
 from itertools import combinations
 
-from hypothesis import given
+from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from generator.bank.checks import MOST_ORDERS
@@ -39,6 +39,8 @@ def plainly(pairs: dict[tuple[str, str], str], hazards: StepHazards) -> tuple[tu
     return ()
 
 
+# the oracle takes its time
+@settings(deadline=None)
 @given(
     st.lists(st.tuples(PLACES, PLACES), max_size=10),
     st.lists(st.tuples(SOME, SOME, SOME), min_size=len(NAMES), max_size=len(NAMES)),

@@ -145,7 +145,7 @@ def test_a_correction_marks_again_and_keeps_the_old_marks_and_the_reason(tmp_pat
     [
         ({"reason": " "}, "say why the key is corrected"),
         ({"item": "mixing/flow_cup/other"}, "has the item 'mixing/flow_cup/other'"),
-        ({"sittings": [1, 99]}, "sitting 99 does not stand"),
+        ({"sittings": [1, 99]}, "sitting 99 is not in issue 1"),
         ({"sittings": []}, "came in meanwhile"),
     ],
 )

@@ -57,7 +57,8 @@ export default [
       ecmaVersion: 2020,
       sourceType: "script",
       globals: readOnly("Guidecoat window document location history navigator performance localStorage " +
-        "sessionStorage indexedDB setTimeout clearTimeout setInterval URL Blob FileReader Event CustomEvent Element")
+        "sessionStorage indexedDB setTimeout clearTimeout setInterval URL Blob FileReader Event CustomEvent Element " +
+        "fetch DOMParser")
     },
     rules: { ...everywhere, "no-implicit-globals": "error" }
   },

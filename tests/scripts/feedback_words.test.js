@@ -22,7 +22,7 @@ test("orders and pairs are counted", () => {
   assert.equal(say.pairs(1, 4), "3 of 4 pairs are right.");
 });
 
-const KEY = { unit: "um", symbol: "µm", low: "1", high: "2", slips: [] };
+const KEY = { unit: "um", symbol: "µm", band: "1..2", step: "1", slips: [] };
 
 function outcome(text, key) {
   const read = page.readNumber(text);

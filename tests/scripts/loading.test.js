@@ -7,7 +7,7 @@ import { loaded, round, written } from "./members.js";
 import { needsShared, shared } from "./shared.js";
 
 // made by the generator, not by a file of the theme
-const GENERATED = ["units"];
+const GENERATED = ["units", "patterns", "wholeIndex"];
 const PRESENT = {
   course: [], search: [".search-form"], exam: ["*"],
   "one file": [".one-file", "main", ".one-page", ".all-parts"]

@@ -3,7 +3,7 @@ import test from "node:test";
 import { guidecoat, plain } from "./harness.js";
 import { needsShared, shared, units } from "./shared.js";
 
-const page = guidecoat(["numbers", "unit_words", "marking"], { units });
+const page = guidecoat(["numbers", "bands", "unit_words", "marking"], { units });
 
 // closure of the pairs, worked by hand: P before Q, R, S, T; Q and R before S and T; S before T
 const PAIRS = ["PQ", "PR", "QS", "RS", "ST"];
@@ -71,8 +71,8 @@ test("a blank or illegible answer earns nothing", () => {
 });
 
 const KEY = {
-  kind: "numeric", unit: "um", symbol: "µm", low: "116", high: "118",
-  slips: [{ low: "41.5", high: "42.5" }, { low: "42", high: null }]
+  kind: "numeric", unit: "um", symbol: "µm", band: "117~1", step: "1",
+  slips: ["42~0.5", "42.."]
 };
 
 function mark(text) {

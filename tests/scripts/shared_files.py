@@ -14,7 +14,7 @@ from generator.website.context.bundles import SCRIPTS as COURSE_SCRIPTS
 from generator.website.context.bundles import SEARCH_SCRIPTS
 from generator.website.exam.exam_page import SCRIPTS as EXAM_SCRIPTS
 from generator.website.pages.units_script import units_script
-from generator.website.questions.question_html import marking_data
+from generator.website.questions.marking_data import marking_data
 from tests.marking.vectors import marking_vectors
 
 NUMBERS = ("0", "7", "12", "1234", "000", "")

@@ -6,10 +6,13 @@ from pathlib import Path
 
 import pytest
 
+from generator.website.offline.kept_offline import content_prints
 from tests.some import some
 from tests.website.test_pages import Reader
 
 MOST_SCRIPT = 30_000
+MOST_PLAIN = 150_000
+MOST_KEPT = 1_000_000
 MOST_FONT = 75_000
 MOST_OF_QUESTIONS = 60_000
 MOST_OF_A_FIRST_VISIT = 150_000
@@ -89,6 +92,18 @@ def test_the_questions_of_a_module_stay_light(site: Path) -> None:
     sizes = {path.name: packed(path) for path in site.glob("*-questions*.html")}
     assert len(sizes) >= 7
     assert {name: size for name, size in sizes.items() if size > MOST_OF_QUESTIONS} == {}
+
+
+def test_a_question_page_is_light_before_it_is_pressed(site: Path) -> None:
+    sizes = {path.name: path.stat().st_size for path in site.glob("*-questions*.html")}
+    assert len(sizes) > 20
+    assert max(sizes.values()) < MOST_PLAIN
+
+
+def test_all_that_a_phone_keeps_stays_below_a_megabyte(site: Path) -> None:
+    kept = [site / path for path in content_prints(site)]
+    assert len(kept) > 50
+    assert sum(len(gzip.compress(path.read_bytes(), 9, mtime=0)) for path in kept) < MOST_KEPT
 
 
 def test_a_page_asks_for_one_style_sheet_and_one_script(site: Path) -> None:

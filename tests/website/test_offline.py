@@ -49,6 +49,17 @@ def test_every_file_but_licences_and_the_worker_is_listed(site: Path) -> None:
     assert set(listed(worker)) == {"index.html", "assets/course.js", "assets/fonts/face.woff2"}
 
 
+def test_what_the_pages_hold_already_and_icons_are_not_kept(site: Path) -> None:
+    for name in ("parts/film_build/coats-1.js", "assets/icons/mark-192.png"):
+        (site / name).parent.mkdir(parents=True, exist_ok=True)
+        (site / name).write_text("text", encoding="utf-8")
+    assert set(content_prints(site)) == {
+        "index.html",
+        "assets/course.js",
+        "assets/fonts/face.woff2",
+    }
+
+
 def test_a_print_is_what_a_browser_checks(site: Path) -> None:
     """Subresource integrity: the algorithm's name and the digest in base 64."""
     digest = hashlib.sha256((site / "index.html").read_bytes()).digest()

@@ -10,12 +10,13 @@ import pytest
 
 from generator.website.context.page_context import BuiltPage
 from generator.website.pages.site import Site, build_site
-from generator.website.questions.question_html import marking_data
+from generator.website.questions.marking_data import marking_data
 from tests.some import some
 from tests.website.small_course import small_course
 from tests.website.small_questions import CHOICE, ORDER
 
 THEME = Path(__file__).parents[2] / "site_theme"
+FRAME = THEME / "blocks" / "caution_symbol.html"
 
 
 class Reader(HTMLParser):
@@ -65,7 +66,9 @@ def test_the_small_course_has_no_problems(site: Site) -> None:
 
 
 def test_every_link_leads_to_a_page_and_a_place_that_exist(site: Site) -> None:
-    places = {page.path: set(read(page).ids) for page in site.pages}
+    frame = set(re.findall(r'id="([^"]*)"', FRAME.read_text("utf-8")))
+    assert frame == {"caution-sign"}
+    places = {page.path: {*read(page).ids, *frame} for page in site.pages}
     lost = []
     for page in site.pages:
         for link in read(page).links:
@@ -178,7 +181,7 @@ def test_marking_data_holds_no_words_of_feedback() -> None:
 
 def test_marking_data_in_the_page_is_json_of_every_variant(site: Site) -> None:
     html = page_named(site, "film_build-questions.html").html
-    blocks = re.findall(r'class="marking">(.*?)</script>', html)
+    blocks = re.findall(r'<script type="application/json">(.*?)</script>', html)
     kinds = [json.loads(block)["variants"][0]["kind"] for block in blocks]
     counts = [len(json.loads(block)["variants"]) for block in blocks]
     assert sorted(kinds) == [

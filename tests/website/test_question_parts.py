@@ -12,17 +12,14 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from generator.bank.models import Module
-from generator.website.context.course import Course, Question
+from generator.website.context.course import Course, Question, Variants
 from generator.website.context.page_context import BuiltPage, SiteFile
 from generator.website.context.site_context import SiteContext
 from generator.website.questions.methods import method_of, relations_of_items
-from generator.website.questions.packing import packed, weight
-from generator.website.questions.question_pages import (
-    objective_places,
-    question_pages,
-    written_questions,
-)
-from generator.website.questions.question_parts import part_files, parts_index, parts_of
+from generator.website.questions.packing import packed
+from generator.website.questions.question_pages import question_pages
+from generator.website.questions.question_parts import part_files, parts_index
+from generator.website.questions.written_questions import ModuleQuestions, written_questions
 from tests.real import real_bank, real_course
 from tests.some import some
 from tests.website.small_course import small_course
@@ -32,6 +29,7 @@ ROOT = Path(__file__).parents[2]
 THEME = ROOT / "site_theme"
 MOST_OF_A_MODULE = 60_000
 MOST_OF_A_PART = 9_000
+MOST_PLAIN, FRAME = 150_000, 4_000
 MOST_OBJECTIVES_ASKED = 10
 
 
@@ -60,7 +58,12 @@ def made(course: Course, module: Module) -> tuple[tuple[BuiltPage, ...], tuple[S
     written = written_questions(module, desk)
     pages = question_pages(module, desk, written)
     assert desk.problems == []
-    return pages, part_files(module, course, written)
+    return pages, part_files(course, written)
+
+
+def written(course: Course, module: Module) -> ModuleQuestions:
+    """Write the questions of a module."""
+    return written_questions(module, SiteContext(course, THEME))
 
 
 def packed_size(text: str) -> int:
@@ -93,7 +96,7 @@ def test_a_part_is_named_by_its_file_and_its_first_item_stands_in_the_index(
 ) -> None:
     for module in some(course.taught_modules()):
         _, files = made(course, module)
-        index = parts_index(course, (module,))
+        index = parts_index(course, {module.module: written(course, module)})
         named = {
             f"{entry['objective']}/{number}": first
             for entry in index["objectives"]
@@ -113,6 +116,7 @@ def test_a_module_and_what_a_check_loads_stay_light(course: Course) -> None:
         pages, files = made(course, module)
         for page in pages:
             assert packed_size(page.html) <= MOST_OF_A_MODULE, page.path
+            assert len(page.html.encode()) <= MOST_PLAIN - FRAME, page.path
         sizes = sorted((packed_size(file.text) for file in files), reverse=True)
         assert all(size <= MOST_OF_A_PART for size in sizes)
         assert sum(sizes[:MOST_OBJECTIVES_ASKED]) <= MOST_OF_A_MODULE, module.module
@@ -143,7 +147,7 @@ def test_sheets_of_a_long_module_lead_on_and_every_objective_is_found_on_one(
     assert list(by_path)[:2] == ["film_build-questions.html", "film_build-questions-2.html"]
     for one, following in pairwise(pages):
         assert f'href="{following.path}"' in one.html
-    places = [place for _, place in objective_places(module, long).values()]
+    places = [place for _, place in written(long, module).places(module.module).values()]
     assert len({place.partition("#")[0] for place in places}) > 1
     for place in places:
         path, _, anchor = place.partition("#")
@@ -153,7 +157,11 @@ def test_sheets_of_a_long_module_lead_on_and_every_objective_is_found_on_one(
 @given(sizes=st.lists(st.integers(1, 40), max_size=12), most=st.integers(300, 2000))
 def test_packing_keeps_order_and_fills_no_run_beyond_its_bound(sizes: list[int], most: int) -> None:
     items = [({"id": str(n), "text": "x" * 100 * size},) for n, size in enumerate(sizes)]
-    runs = packed(items, most)
+
+    def weight(variants: Variants) -> int:
+        return len(variants[0]["text"])
+
+    runs = packed(items, most, weight)
     assert [item for run in runs for item in run] == items
     for run in runs:
         assert len(run) == 1 or sum(weight(item) for item in run) <= most
@@ -178,9 +186,10 @@ def test_every_numeric_item_that_calls_a_relation_has_it_as_its_method(course: C
 def test_an_objective_without_questions_to_mark_has_no_part(course: Course) -> None:
     module = course.modules[0]
     question = {**CHOICE, "kind": "written", "module": module.module}
-    written = replace(course, questions={module.module: ((question,),)})
-    assert parts_of(module, written) == {}
-    assert parts_index(written, (module,)) == {"modules": {}, "objectives": []}
+    alone = replace(course, questions={module.module: ((question,),)})
+    found = written(alone, module)
+    assert found.parts == {}
+    assert parts_index(alone, {module.module: found}) == {"modules": {}, "objectives": []}
 
 
 def test_a_rule_of_another_place_stands_on_its_page_and_in_no_check() -> None:
@@ -189,9 +198,9 @@ def test_a_rule_of_another_place_stands_on_its_page_and_in_no_check() -> None:
     small = replace(small_course(), places=("United States",))
     small = replace(small, questions={"film_build": ((CHOICE,), (theirs,), (ours,))})
     module = small.modules[0]
-    asked = [v[0]["id"] for runs in parts_of(module, small).values() for run in runs for v in run]
+    found = written(small, module)
+    asked = [v[0]["id"] for runs in found.parts.values() for run in runs for v in run]
     assert sorted(asked) == sorted([CHOICE["id"], ours["id"]])
-    written = written_questions(module, SiteContext(small, THEME))
-    assert "Whose rule: Great Britain. Your shop has its own." in written[theirs["id"]]
-    assert "Whose rule: United States." in written[ours["id"]]
-    assert "Whose rule" not in written[str(CHOICE["id"])]
+    assert "Whose rule: Great Britain. Your shop has its own." in found.html[theirs["id"]]
+    assert "Whose rule: United States." in found.html[ours["id"]]
+    assert "Whose rule" not in found.html[str(CHOICE["id"])]

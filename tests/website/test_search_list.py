@@ -9,7 +9,7 @@ import pytest
 
 from generator.bank import Bank
 from generator.website.context.course import Course
-from generator.website.context.page_context import BuiltPage
+from generator.website.context.page_context import BuiltPage, PageSection
 from generator.website.pages.search_entries import lesson_entries, other_names
 from generator.website.pages.search_pages import LIST
 from generator.website.pages.site import build_site
@@ -82,14 +82,15 @@ def test_cards_and_questions_inside_a_lesson_are_left_out(small: dict[str, Any])
         assert words not in lessons
 
 
-def test_a_question_in_a_lesson_is_left_out_with_all_that_is_inside_it() -> None:
-    html = (
-        '<div class="text"><h2 id="a">A</h2><p>kept</p><section class="question"><section>'
-        "<p>asked</p></section><p>answer</p></section><p>kept too</p></div>"
+def test_a_part_without_words_is_no_entry_and_the_others_have_their_address() -> None:
+    parts = (
+        PageSection("X", "", "Before all."),
+        PageSection("A", "a", "kept kept too"),
+        PageSection("Cards", "cards", ""),
     )
-    (found,) = lesson_entries(BuiltPage("x.html", html, "X", "lesson"))
-    assert found.text == "kept kept too"
-    assert found.address == "x.html#a"
+    first, second = lesson_entries(BuiltPage("x.html", "", "X", "lesson", sections=parts))
+    assert (first.title, first.address, first.place) == ("X", "x.html", "")
+    assert (second.text, second.address, second.place) == ("kept kept too", "x.html#a", "X")
 
 
 def test_a_fault_is_found_by_its_other_names(small: dict[str, Any]) -> None:

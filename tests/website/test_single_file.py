@@ -7,17 +7,14 @@ from pathlib import Path
 
 import pytest
 
+from generator.website.context import BuiltPage, theme_templates
 from generator.website.offline.page_sections import page_sections
 from generator.website.offline.single_file import ONE_FILE
 from tests.some import some
 from tests.website.test_pages import Reader
 
-FRAME = (
-    "<title>{title}</title></head>\n"
-    '<body class="page-lesson">\n<header><a href="index.html">Home</a></header>\n'
-    '<main id="main" tabindex="-1">\n{main}</main>\n<nav class="turn"></nav>\n'
-    '<footer class="foot"><a href="sources.html">Sources</a></footer>\n</body>'
-)
+ROOT = Path(__file__).parents[2]
+THEME = ROOT / "site_theme"
 
 
 @pytest.fixture(scope="module")
@@ -108,13 +105,17 @@ def test_places_links_and_references_get_the_page_in_front() -> None:
         '<svg viewBox="0 0 1 1"><clipPath id="k"/><path clip-path="url(#k)" fill="url(#mist-1)"/>'
         '</svg><script type="application/json">{"a":"<b href=\\"#x\\">"}</script>'
     )
-    texts = [FRAME.format(title=name, main=main) for name in ("One", "Two &amp; more")]
-    frame, sections = page_sections(["one.html", "two.html"], texts)
+    pages = [
+        BuiltPage("one.html", main, "One", "home", after=("two.html", "Two & more")),
+        BuiltPage("two.html", "", "Two & more", "lesson"),
+    ]
+    frame, sections = page_sections(pages, "Course", theme_templates(THEME))
     assert [(section.name, section.title) for section in sections] == [
         ("one", "One"),
-        ("two", "Two & more"),
+        ("two", "Two & more · Course"),
     ]
-    assert frame.top.strip() == '<header><a href="#index">Home</a></header>'
+    assert '<a class="home" href="#index"' in frame.top
+    assert '<a class="after" href="#two">' in sections[0].html
     assert sections[0].html.startswith(
         '<h2 id="one--a">A &amp; &lt;b&gt;</h2><a href="#one--a">here</a>'
         '<a href="#two--c">there</a><a href="#two">all</a><label for="one--n">N</label>'

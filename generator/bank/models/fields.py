@@ -19,7 +19,7 @@ Kind = Literal["numeric", "choice", "multiple_response", "order", "match", "writ
 class Record(BaseModel):
     """A mapping with declared names only; nothing in it changes after reading."""
 
-    model_config = ConfigDict(extra="forbid", frozen=True)
+    model_config = ConfigDict(extra="forbid", frozen=True, defer_build=True)
 
 
 def _said(text: object) -> str:

@@ -24,4 +24,4 @@ def serve(address: str) -> None:
     problems = settings_problems(project.settings)
     if problems:
         accepted(refused_with(problems), project.read_line)
-    preview(project.settings, address)
+    preview(project.settings, host, int(port))

@@ -2,15 +2,37 @@
 
 from generator.website.context.addresses import lesson_address, questions_address, term_address
 from generator.website.context.bundles import bundles, script_of, style_of
-from generator.website.context.caution_boxes import caution_box, hazard_anchor
+from generator.website.context.caution_boxes import caution_box, caution_words, hazard_anchor
 from generator.website.context.course import Course, Question, Variants, objective_id
-from generator.website.context.page_context import BuiltPage, Heading, PageContext, SiteFile
-from generator.website.context.prose import Block, phrase, prose, rendered
+from generator.website.context.page_context import (
+    BuiltPage,
+    Heading,
+    PageContext,
+    PageSection,
+    SiteFile,
+)
+from generator.website.context.page_parts import PagePart, page_parts
+from generator.website.context.prose import (
+    TABLE_START,
+    Block,
+    phrase,
+    plain_words,
+    prose,
+    rendered,
+)
 from generator.website.context.site_context import SiteContext, cited_of_question
+from generator.website.context.site_memory import SiteMemory
 from generator.website.context.theme_templates import theme_templates
 from generator.website.context.worked import readable, relation_tags, worked_example
 
 __all__ = [
+    "SiteMemory",
+    "caution_words",
+    "PagePart",
+    "PageSection",
+    "page_parts",
+    "plain_words",
+    "TABLE_START",
     "Block",
     "BuiltPage",
     "Course",

@@ -6,7 +6,9 @@ from typing import NamedTuple
 from markupsafe import Markup
 
 from generator.bank.models import Hazard
+from generator.questions import lower_start
 from generator.website.context.page_context import PageContext
+from generator.website.context.prose import plain_words
 
 
 class Told(NamedTuple):
@@ -53,3 +55,18 @@ def caution_box(draft: PageContext, names: Sequence[str], texts: Sequence[str] =
 def hazard_anchor(name: str) -> Markup:
     """Return the anchor of a hazard's full text."""
     return Markup("hazard-" + name.replace("_", "-"))
+
+
+def caution_words(draft: PageContext, box: CautionBox) -> str:
+    """Return what a search finds of a box."""
+    if box.is_empty:
+        return ""
+    fresh = (
+        f"{told.hazard.title}. {plain_words(told.hazard.caution, draft)}" for told in box.fresh
+    )
+    texts = (plain_words(line, draft) for text in box.texts for line in text.splitlines())
+    words = ["Caution", *fresh, *texts]
+    if box.again:
+        head = "Also" if box.fresh or box.texts else "Here too"
+        words.append(f"{head}: {', '.join(lower_start(t.hazard.title) for t in box.again)}.")
+    return " ".join(words)

@@ -15,12 +15,21 @@ class Heading(NamedTuple):
     text: str
 
 
+class PageSection(NamedTuple):
+    """What a search finds of a page: a heading, its anchor and the words below it."""
+
+    title: str
+    anchor: str
+    words: str
+
+
 class BuiltPage(NamedTuple):
     """A finished page.
 
     path      file name in the site
     html      what is inside the page frame
     contents  headings of the second level, for the page's own contents list
+    sections  its words by heading, where a search finds them
     """
 
     path: str
@@ -30,6 +39,7 @@ class BuiltPage(NamedTuple):
     contents: tuple[Heading, ...] = ()
     before: tuple[str, str] | None = None
     after: tuple[str, str] | None = None
+    sections: tuple[PageSection, ...] = ()
 
 
 class SiteFile(NamedTuple):
@@ -50,6 +60,7 @@ class PageContext:
     base      lines before the text that is being rendered, inside a block
     cautions  the author's own cautions that the page has said
     told      hazards that the page has told in full
+    heard     what a search finds of the block that is being written
     """
 
     course: Course
@@ -60,6 +71,7 @@ class PageContext:
     cautions: list[str] = field(default_factory=list)
     told: set[str] = field(default_factory=set)
     anchors: set[str] = field(default_factory=set)
+    heard: str = ""
     text: str = ""
     line: int = 1
     base: int = 0

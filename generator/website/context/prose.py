@@ -16,15 +16,16 @@ from generator.wording import Node, html_of, line_nodes, text_nodes
 Block = Callable[[PageContext, str, str], str]
 # what is left of a link whose bracket was not closed, or that has a space in it
 _LEFT_OVER = re.compile(rf"(?:\]\s*)?\(?\b(?:{'|'.join(SCHEMES)}):[a-z][a-z0-9_/]*|\]\([^)\s]*")
+_BREAKS = ("softbreak", "hardbreak")
 _NOTE = re.compile(r"<!--|</script", re.IGNORECASE)
 LINKS = "write source:KEY, term:KEY, lesson:MODULE or the name of a page"
-_TABLE_START = '<div class="table-frame" role="region" aria-label="Table" tabindex="0"><table>'
+TABLE_START = '<div class="table-frame" role="region" aria-label="Table" tabindex="0"><table>'
 
 
 def rendered(markdown: str, draft: PageContext, blocks: dict[str, Block] | None = None) -> str:
     """Render a text of any length; what it cites and its headings go into the draft."""
     env = {"draft": draft, "blocks": blocks or {}}
-    return str(_reader().render(markdown, env))
+    return str(markdown_reader().render(markdown, env))
 
 
 def prose(markdown: str, draft: PageContext) -> str:
@@ -44,12 +45,25 @@ def phrase(markdown: str, draft: PageContext) -> str:
     return html_of(nodes, partial(_pointed, draft=draft))
 
 
+def plain_words(markdown: str, draft: PageContext) -> str:
+    """Return the words of one line, without any markup."""
+    tokens = markdown_reader().parseInline(markdown, {"draft": draft, "blocks": {}})
+    return " ".join(" ".join(map(token_words, tokens)).split())
+
+
+def token_words(token: Token) -> str:
+    """Return the words inside a token; a break between lines is a space."""
+    parts = token.children or ()
+    return "".join(" " if part.type in _BREAKS else part.content for part in parts)
+
+
 @cache
-def _reader() -> MarkdownIt:
+def markdown_reader() -> MarkdownIt:
+    """Return the one reader of Markdown, with what this site writes in its own way."""
     reader = MarkdownIt("commonmark", {"html": False}).enable("table").disable("code")
     reader.add_render_rule("fence", _fence)
     reader.add_render_rule("heading_open", _heading_open)
-    reader.add_render_rule("table_open", lambda *_: _TABLE_START)
+    reader.add_render_rule("table_open", lambda *_: TABLE_START)
     reader.add_render_rule("table_close", lambda *_: "</table></div>\n")
     for name in ("td_open", "th_open"):
         reader.add_render_rule(name, _cell_open)
@@ -64,7 +78,9 @@ def _fence(writer: Any, tokens: Sequence[Token], place: int, options: Any, env: 
     block = env["blocks"].get(word)
     if block is not None:
         outside, draft.base = draft.base, draft.line
+        draft.heard = ""
         html = str(block(draft, name.strip(), token.content))
+        env.get("heard", {})[id(token)] = draft.heard
         draft.base = outside
         return html
     if word:

@@ -19,6 +19,7 @@ from generator.website.context.caution_boxes import caution_box, hazard_anchor
 from generator.website.context.course import Course
 from generator.website.context.page_context import PageContext
 from generator.website.context.prose import phrase, prose
+from generator.website.context.site_memory import SiteMemory
 from generator.website.context.theme_templates import theme_templates
 from generator.wording import TAG_WORDS, status_words
 
@@ -29,8 +30,9 @@ class SiteContext:
     The same course and theme give the same text.
     """
 
-    def __init__(self, course: Course, theme: Path) -> None:
+    def __init__(self, course: Course, theme: Path, memory: SiteMemory | None = None) -> None:
         self.course = course
+        self.memory = memory or SiteMemory()
         self.problems: list[Problem] = []
         self._environment = theme_templates(theme)
         self._environment.filters["data_block"] = data_block

@@ -50,4 +50,4 @@ def _environment(theme: Path) -> Environment:
 def _style(theme: Path) -> str:
     own = (theme / "reports" / "report.css").read_text("utf-8")
     ground = (theme / "assets" / "css" / "ground.css").read_text("utf-8")
-    return with_fonts(ground.replace("url(../fonts/", "url(fonts/") + own, theme / "assets")
+    return with_fonts(ground.replace("url(../", "url(") + own, theme / "assets")

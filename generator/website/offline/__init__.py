@@ -1,7 +1,6 @@
 """Copies without a network: what a device keeps, one file, and what may be published."""
 
 from generator.website.offline.kept_offline import MANIFEST, app_manifest, write_worker
-from generator.website.offline.page_sections import NotThisTheme
 from generator.website.offline.publishing import is_published, stray_files
 from generator.website.offline.self_contained import (
     BrokenScript,
@@ -17,7 +16,6 @@ from generator.website.offline.single_file import ONE_FILE, one_file
 __all__ = [
     "BrokenScript",
     "MANIFEST",
-    "NotThisTheme",
     "ONE_FILE",
     "app_manifest",
     "data_address",

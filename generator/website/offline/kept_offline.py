@@ -12,6 +12,9 @@ COLOUR = "#14181a"
 GROUND = "#cdd1cd"
 # licences are read beside the fonts, not by a page
 NOT_KEPT = (".txt",)
+# the pages hold these questions already; icons are for the first screen of a phone, which takes
+# them once while it has a network
+FOLDERS_NOT_KEPT = ("parts/", "assets/icons/")
 ICONS = (
     ("mark-192.png", "192x192", "image/png", "any"),
     ("mark-512.png", "512x512", "image/png", "any"),
@@ -26,8 +29,12 @@ def content_prints(site: Path) -> dict[str, str]:
     return {
         path.relative_to(site).as_posix(): _print(path.read_bytes())
         for path in files
-        if path.suffix not in NOT_KEPT and path.name != WORKER
+        if path.name != WORKER and _is_kept(path.relative_to(site).as_posix())
     }
+
+
+def _is_kept(path: str) -> bool:
+    return not (path.startswith(FOLDERS_NOT_KEPT) or path.endswith(NOT_KEPT))
 
 
 def offline_worker(prints: Mapping[str, str], theme: Path) -> str:

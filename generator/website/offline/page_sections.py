@@ -5,25 +5,19 @@ from collections.abc import Sequence
 from html.parser import HTMLParser
 from typing import NamedTuple
 
+from jinja2 import Environment
 from markupsafe import Markup
 
+from generator.website.context import BuiltPage
+
 MARK = "--"
-_PATTERNS = re.compile(r'<svg class="patterns".*?</svg>\n?', re.DOTALL)
-_BODY = re.compile(
-    r'<title>(?P<title>.*?)</title>.*?<body class="(?P<kind>[^"]*)">\n(?P<top>.*?)'
-    r'<main id="main" tabindex="-1">\n(?P<main>.*)</main>\n(?P<after>.*?)'
-    r"(?P<foot><footer.*</footer>)",
-    re.DOTALL,
-)
+# places that all pages share: the specks of the panels and the caution sign
+_SHARED = re.compile(r"(?:mist-[0-9]+|blocked|caution-sign)\Z")
 _PLACES = re.compile(
     r'\s(?P<name>id|for|href|aria-labelledby|aria-describedby|fill|clip-path|mask)="(?P<value>[^"]*)"'
 )
 _PAGE = re.compile(r"(?P<page>[a-z0-9_-]+)\.html(?:#(?P<place>.*))?\Z")
 _INSIDE = re.compile(r"url\(#(?P<place>[^)]+)\)\Z")
-
-
-class NotThisTheme(ValueError):
-    """A page does not have the frame that this theme puts around it."""
 
 
 class Section(NamedTuple):
@@ -36,43 +30,44 @@ class Section(NamedTuple):
 
 
 class Frame(NamedTuple):
-    """What stands around every page, and the speck patterns that all panels share."""
+    """What stands around every page."""
 
     top: Markup
     foot: Markup
-    patterns: Markup
 
 
-def page_sections(pages: Sequence[str], texts: Sequence[str]) -> tuple[Frame, tuple[Section, ...]]:
-    """Cut pages into sections and return the frame of the first one.
+def page_sections(
+    pages: Sequence[BuiltPage], site_name: str, templates: Environment
+) -> tuple[Frame, tuple[Section, ...]]:
+    """Return pages as sections, and the frame that stands around them all.
 
-    pages  file names; texts: what the files hold, in the same order
+    pages      in reading order; the first one is the course home
+    templates  the theme's, of which frame/ is used
     """
-    cut = [_body(text) for text in texts]
     sections = tuple(
         Section(
-            page.removesuffix(".html"),
-            Markup(found["title"]).unescape(),
-            found["kind"],
-            Markup(_placed(found["main"] + found["after"], page.removesuffix(".html"))),
+            page.path.removesuffix(".html"),
+            _title(page, site_name),
+            f"page-{page.kind}",
+            Markup(_placed(page.html + _filled("turn", page, templates), page.path)),
         )
-        for page, found in zip(pages, cut, strict=True)
+        for page in pages
     )
-    patterns = _PATTERNS.search(texts[0])
-    top, foot = (Markup(_placed(cut[0][part], "")) for part in ("top", "foot"))
-    return Frame(top, foot, Markup(patterns[0] if patterns else "")), sections
+    top, foot = (Markup(_placed(_filled(part, pages[0], templates))) for part in ("top", "foot"))
+    return Frame(top, foot), sections
 
 
-def _body(text: str) -> re.Match[str]:
-    found = _BODY.search(text)
-    if found is None:
-        raise NotThisTheme("a page without the frame of this theme")
-    return found
+def _title(page: BuiltPage, site_name: str) -> str:
+    return page.title if page.kind == "home" else f"{page.title} · {site_name}"
 
 
-def _placed(html: str, page: str) -> str:
-    writer = _Placer(page)
-    writer.feed(_PATTERNS.sub("", html))
+def _filled(part: str, page: BuiltPage, templates: Environment) -> str:
+    return templates.get_template(f"frame/{part}.html").render(built=page)
+
+
+def _placed(html: str, path: str = "") -> str:
+    writer = _Placer(path.removesuffix(".html"))
+    writer.feed(html)
     writer.close()
     return "".join(writer.pieces)
 
@@ -121,5 +116,4 @@ class _Placer(HTMLParser):
         return f"#{found['page']}{MARK}{found['place']}" if found["place"] else f"#{found['page']}"
 
     def _place(self, place: str) -> str:
-        shared = not self._page or place.startswith("mist-") or place == "blocked"
-        return place if shared else f"{self._page}{MARK}{place}"
+        return place if not self._page or _SHARED.match(place) else f"{self._page}{MARK}{place}"

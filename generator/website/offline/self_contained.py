@@ -9,7 +9,8 @@ from hashlib import sha256
 from html import escape
 from pathlib import Path
 
-_FONT = re.compile(r"url\((fonts/[a-z0-9-]+\.woff2)\)")
+_ASSET = re.compile(r"url\((fonts/[a-z0-9-]+\.woff2|mark\.svg)\)")
+_KINDS = {".woff2": "font/woff2", ".svg": "image/svg+xml"}
 
 
 class BrokenScript(Exception):
@@ -41,11 +42,16 @@ def whole_script(text: str) -> str:
 
 
 def with_fonts(style: str, assets: Path) -> str:
-    """Put the typefaces that a style sheet names into it; `assets` is the folder it stands in."""
-    return _FONT.sub(
-        lambda found: f"url({data_address(assets / found[1], 'font/woff2')})",
-        style,
-    )
+    """Put the typefaces and the mark that a style sheet names into it.
+
+    assets  the folder that the style sheet stands in
+    """
+
+    def inside(found: re.Match[str]) -> str:
+        path = assets / found[1]
+        return f"url({data_address(path, _KINDS[path.suffix])})"
+
+    return _ASSET.sub(inside, style)
 
 
 def data_address(path: Path, kind: str) -> str:

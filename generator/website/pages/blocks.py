@@ -10,15 +10,15 @@ from generator.website.context import (
     PageContext,
     SiteContext,
     caution_box,
+    caution_words,
     objective_id,
     phrase,
+    plain_words,
     rendered,
     worked_example,
 )
 from generator.website.figures import drawn_figure, panel_strips
 from generator.website.questions import question_html
-
-SOURCES_HERE = "<!--sources of this page-->"
 
 
 def lesson_blocks(desk: SiteContext) -> dict[str, Block]:
@@ -31,6 +31,7 @@ def lesson_blocks(desk: SiteContext) -> dict[str, Block]:
         box = caution_box(draft, names, [body])
         # the author's own words are a part of the lesson, with all of its Markdown
         own = {"prose": lambda text: Markup(rendered(text, draft))}
+        draft.heard = caution_words(draft, box)
         return desk.fill("blocks/caution_box.html", draft, box=box, **own)
 
     def procedure(draft: PageContext, name: str, body: str) -> str:
@@ -49,6 +50,7 @@ def lesson_blocks(desk: SiteContext) -> dict[str, Block]:
         return question_html(variants, draft, desk, "Try it")
 
     def objectives(draft: PageContext, name: str, body: str) -> str:
+        draft.heard = objective_words(name, draft)
         return objectives_html(name, draft, desk) or _missing(draft, "module", name)
 
     def modules(draft: PageContext, name: str, body: str) -> str:
@@ -61,6 +63,7 @@ def lesson_blocks(desk: SiteContext) -> dict[str, Block]:
         drawing = drawn_figure(name, draft.course)
         if drawing is None:
             return _missing(draft, "figure", name)
+        draft.heard = plain_words(body.strip(), draft)
         return (
             f'<figure class="figure" id="figure-{name}">{drawing}'
             f"<figcaption>{phrase(body.strip(), draft)}</figcaption></figure>\n"
@@ -76,7 +79,7 @@ def lesson_blocks(desk: SiteContext) -> dict[str, Block]:
         "modules": modules,
         "worked": worked,
         "figure": figure,
-        "sources": lambda draft, name, body: SOURCES_HERE,
+        "sources": lambda draft, name, body: "",
     }
 
 
@@ -113,6 +116,16 @@ def objectives_html(name: str, draft: PageContext, desk: SiteContext) -> str | N
         return None
     ids = {entry.objective: objective_id(module, entry) for entry in module.objectives}
     return desk.fill("blocks/objectives.html", draft, module=module, ids=ids)
+
+
+def objective_words(name: str, draft: PageContext) -> str:
+    """Return what a search finds of the objectives of a module."""
+    module = draft.course.module_named(name)
+    entries = module.objectives if module else ()
+    return " ".join(
+        f"{plain_words(entry.text, draft)}. {plain_words(entry.standard, draft)}."
+        for entry in entries
+    )
 
 
 def step_numbers(steps: tuple[str, ...]) -> Mapping[str, int]:

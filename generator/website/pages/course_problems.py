@@ -19,7 +19,7 @@ from generator.website.context import (
     rendered,
 )
 from generator.website.pages.blocks import lesson_blocks
-from generator.website.pages.lesson_pages import split_title
+from generator.website.pages.lesson_pages import page_title
 from generator.wording import blocks_in
 
 T = TypeVar("T")
@@ -50,7 +50,8 @@ def course_problems(bank: Bank, theme: Path) -> tuple[Problem, ...]:
     blocks = _blocks(desk)
     for lesson in bank.lessons:
         draft = desk.draft(lesson.path, lesson.text)
-        split_title(rendered(lesson.text, draft, blocks), draft, lesson.name)
+        rendered(lesson.text, draft, blocks)
+        page_title(draft, lesson.name)
     of_lessons = (p for p in desk.problems if not (bank.is_partly_read and p.rule == NO_SOURCE))
     return (*of_lessons, *_of_records(course, written_texts(bank)))
 

@@ -2,18 +2,11 @@
 
 import re
 from collections.abc import Iterable
-from html import unescape
-from html.parser import HTMLParser
 from typing import NamedTuple
 
 from generator.bank.models import Fault, Procedure
-from generator.website.context import BuiltPage, Course, PageContext, phrase, term_address
+from generator.website.context import BuiltPage, Course, PageContext, plain_words, term_address
 
-# cards are entries of their own; questions are never searched
-LEFT_OUT = frozenset(("question", "card", "source-line", "source-list", "published-table"))
-NOT_WORDS = frozenset(("svg", "script", "template"))
-_TAG = re.compile(r"<[^>]*>")
-_SPACE = re.compile(r"\s+")
 _BRACKETS = re.compile(r"\s*\([^)]*\)")
 
 
@@ -57,61 +50,26 @@ def other_names(course: Course) -> tuple[tuple[str, str], ...]:
 
 
 def lesson_entries(page: BuiltPage) -> tuple[SearchEntry, ...]:
-    """Cut a lesson at its headings of the second level."""
-    reader = _LessonReader(page)
-    reader.feed(page.html)
+    """Return an entry for each part of a lesson that has words."""
     return tuple(
-        SearchEntry("Lesson", title, address, "" if title == page.title else page.title, "", text)
-        for title, address, pieces in reader.parts
-        if (text := _one_line("".join(pieces)))
+        SearchEntry(
+            "Lesson",
+            section.title,
+            f"{page.path}#{section.anchor}" if section.anchor else page.path,
+            "" if section.title == page.title else page.title,
+            "",
+            section.words,
+        )
+        for section in page.sections
+        if section.words
     )
-
-
-class _LessonReader(HTMLParser):
-    """Collects [heading, address, pieces of text] of each part of a lesson."""
-
-    def __init__(self, page: BuiltPage) -> None:
-        super().__init__()
-        self._path = page.path
-        self.parts: list[tuple[str, str, list[str]]] = [(page.title, page.path, [])]
-        self._in_text = False
-        self._heading: list[str] | None = None
-        self._skipped, self._depth = "", 0
-
-    def handle_starttag(self, tag: str, attrs: list[tuple[str, str | None]]) -> None:
-        found = {name: value or "" for name, value in attrs}
-        classes = found.get("class", "").split()
-        if self._skipped:
-            self._depth += tag == self._skipped
-        elif tag in NOT_WORDS or LEFT_OUT.intersection(classes):
-            self._skipped, self._depth = tag, 1
-        elif tag == "div" and "text" in classes:
-            self._in_text = True
-        elif tag == "h2" and self._in_text:
-            self._heading = []
-            self.parts.append(("", f"{self._path}#{found['id']}", []))
-        else:
-            self.parts[-1][2].append(" ")
-
-    def handle_endtag(self, tag: str) -> None:
-        if self._skipped:
-            self._depth -= tag == self._skipped
-            self._skipped = self._skipped if self._depth else ""
-        elif tag == "h2" and self._heading is not None:
-            _, address, pieces = self.parts[-1]
-            self.parts[-1] = (_one_line("".join(self._heading)), address, pieces)
-            self._heading = None
-
-    def handle_data(self, data: str) -> None:
-        if self._in_text and not self._skipped:
-            (self.parts[-1][2] if self._heading is None else self._heading).append(data)
 
 
 def _terms(course: Course, draft: PageContext) -> Iterable[SearchEntry]:
     for key, term in course.terms.items():
         names = ", ".join(term.other_names)
         yield SearchEntry(
-            "Glossary", term.term, term_address(key), "", names, _words(term.meaning, draft)
+            "Glossary", term.term, term_address(key), "", names, plain_words(term.meaning, draft)
         )
 
 
@@ -153,14 +111,6 @@ def _module_title(objective: str, course: Course) -> str:
 def _sentences(lines: Iterable[str], draft: PageContext) -> str:
     return " ".join(
         words if words.endswith((".", "?", "!")) else f"{words}."
-        for words in (_words(line, draft) for line in lines)
+        for words in (plain_words(line, draft) for line in lines)
         if words
     )
-
-
-def _words(markdown: str, draft: PageContext) -> str:
-    return _one_line(unescape(_TAG.sub("", phrase(markdown, draft))))
-
-
-def _one_line(text: str) -> str:
-    return _SPACE.sub(" ", text).strip()

@@ -4,7 +4,7 @@ from pathlib import Path
 from typing import NamedTuple
 
 from generator.diagnostics import Problem, sorted_problems
-from generator.website.context import BuiltPage, Course, SiteContext, SiteFile, bundles
+from generator.website.context import BuiltPage, Course, SiteContext, SiteFile, SiteMemory, bundles
 from generator.website.pages.front_pages import home_page, lessons_page, progress_page
 from generator.website.pages.lesson_pages import lesson_page
 from generator.website.pages.reference_pages import (
@@ -16,13 +16,15 @@ from generator.website.pages.reference_pages import (
     sources_page,
 )
 from generator.website.pages.search_pages import search_list, search_page
-from generator.website.pages.units_script import units_script
+from generator.website.pages.units_script import patterns_script, units_script
 from generator.website.questions import (
+    Written,
+    check_index,
     look_back_page,
     part_files,
     question_pages,
     today_page,
-    written_questions,
+    written_course,
 )
 
 
@@ -34,10 +36,15 @@ class Site(NamedTuple):
     files: tuple[SiteFile, ...] = ()
 
 
-def build_site(course: Course, theme: Path) -> Site:
-    """Build every page from plain data; the same course gives the same pages."""
-    desk = SiteContext(course, theme)
-    taught, cautions, parts = _modules(desk)
+def build_site(course: Course, theme: Path, memory: SiteMemory | None = None) -> Site:
+    """Build every page from plain data; the same course gives the same pages.
+
+    memory  texts written by an earlier build of the same preview
+    """
+    desk = SiteContext(course, theme, memory)
+    desk.memory.begin(course)
+    written = written_course(desk)
+    taught, cautions, parts = _modules(desk, written)
     pages = (
         home_page(desk),
         today_page(desk),
@@ -45,17 +52,25 @@ def build_site(course: Course, theme: Path) -> Site:
         lessons_page(desk),
         *(lesson_page(name, desk)[0] for name in _pages_besides(course)),
         *with_neighbours(taught),
-        progress_page(desk),
-        cautions_page(desk, cautions),
-        glossary_page(desk),
-        *(card_page(shelf, desk) for shelf in shelves(course)),
-        relations_page(desk),
-        sources_page(desk),
+        progress_page(desk, written),
+        *desk.memory.page("reference", cautions, lambda: _reference(desk, cautions)),
         search_page(desk),
     )
-    loaded = bundles(theme, units_script())
-    files = (*loaded, *parts, search_list(pages, desk))
+    loaded = bundles(theme, units_script() + patterns_script())
+    files = (*loaded, check_index(desk, written), *parts, search_list(pages, desk))
+    if desk.problems:
+        desk.memory.forget()
     return Site(pages, sorted_problems(desk.problems), files)
+
+
+def _reference(desk: SiteContext, cautions: dict[str, tuple[str, ...]]) -> tuple[BuiltPage, ...]:
+    return (
+        cautions_page(desk, cautions),
+        glossary_page(desk),
+        *(card_page(shelf, desk) for shelf in shelves(desk.course)),
+        relations_page(desk),
+        sources_page(desk),
+    )
 
 
 def with_neighbours(pages: list[BuiltPage]) -> list[BuiltPage]:
@@ -67,7 +82,7 @@ def with_neighbours(pages: list[BuiltPage]) -> list[BuiltPage]:
 
 
 def _modules(
-    desk: SiteContext,
+    desk: SiteContext, written: Written
 ) -> tuple[list[BuiltPage], dict[str, tuple[str, ...]], list[SiteFile]]:
     pages: list[BuiltPage] = []
     parts: list[SiteFile] = []
@@ -76,10 +91,9 @@ def _modules(
         if module.module in desk.course.lessons:
             page, cautions[module.module] = lesson_page(module.module, desk)
             pages.append(page)
-        if desk.course.questions.get(module.module):
-            written = written_questions(module, desk)
-            pages.extend(question_pages(module, desk, written))
-            parts.extend(part_files(module, desk.course, written))
+        if module.module in written:
+            pages.extend(question_pages(module, desk, written[module.module]))
+            parts.extend(part_files(desk.course, written[module.module]))
     return pages, cautions, parts
 
 

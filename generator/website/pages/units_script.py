@@ -6,6 +6,7 @@ from typing import Any
 
 from generator.marking.answers import APART, spellings
 from generator.quantities import UNITS, Unit
+from generator.website.figures import mist_patterns
 
 
 def units_script() -> str:
@@ -15,6 +16,11 @@ def units_script() -> str:
     )
     head = "/* Units: name, symbol, spellings, factor, offset, what it measures, point, apart. */\n"
     return f"{head}Guidecoat.units=[\n{rows}\n];\n"
+
+
+def patterns_script() -> str:
+    """Write the speck tiles of all panels; without script the style sheet shows a plain mist."""
+    return f"Guidecoat.patterns={json.dumps(mist_patterns())};\n"
 
 
 def _row(unit: Unit) -> list[Any]:

@@ -1,30 +1,23 @@
 """How many questions one page or one data file takes, so that a large bank loads no slower."""
 
-import json
-from collections.abc import Iterable
+from collections.abc import Callable, Iterable
 
 from generator.website.context import Variants
 
-# what an item adds to compressed text, fitted on the real bank: so much for the item itself,
-# and for each thousand characters of its first variant and of the others, which repeat it
-ITEM, FIRST, OTHERS = 371, 16, 66
-# a module's page, and one part of an objective: ten objectives together stay below a page
-PAGE_BYTES = 42_400
-PART_BYTES = 4_700
+# plain bytes of the questions on one page: with its frame it stays below 150 kB
+PAGE_BYTES = 132_000
+# of one part of an objective: ten objectives together stay below a page as it travels
+PART_BYTES = 14_000
+
+Size = Callable[[Variants], int]
 
 
-def weight(variants: Variants) -> int:
-    """Return about how many bytes an item adds to a compressed page."""
-    first, *others = (len(json.dumps(question, ensure_ascii=False)) for question in variants)
-    return ITEM + (FIRST * first + OTHERS * sum(others)) // 1000
-
-
-def packed(items: Iterable[Variants], most: int) -> tuple[tuple[Variants, ...], ...]:
+def packed(items: Iterable[Variants], most: int, size_of: Size) -> tuple[tuple[Variants, ...], ...]:
     """Part items, in their order, into runs of at most a number of bytes; no run is empty."""
     runs: list[list[Variants]] = []
     left = 0
     for variants in items:
-        size = weight(variants)
+        size = size_of(variants)
         if not runs or size > left:
             runs.append([])
             left = most

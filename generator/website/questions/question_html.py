@@ -1,16 +1,10 @@
-"""One study question as a form that works with and without script."""
+"""One study question, whole for a reader without script; the script makes a form of it."""
 
-import re
-from typing import Any, Final
+from collections.abc import Callable, Sequence
 
-from generator.issued import (
-    FACTS,
-    ForKey,
-    NumericAnswerKey,
-    OptionsAnswerKey,
-    OrderAnswerKey,
-    objective_name,
-)
+from markupsafe import Markup
+
+from generator.issued import FACTS, objective_name
 from generator.website.context import (
     PageContext,
     Question,
@@ -18,28 +12,36 @@ from generator.website.context import (
     Variants,
     cited_of_question,
 )
-
-# the author's words that make the unit part of the answer
-_WITH_UNIT = re.compile(r"\b(?:with|and) (?:its|the) unit\b")
+from generator.website.questions.followed_words import bands_of, followed
+from generator.website.questions.marking_data import asks_unit, marking_data
+from generator.website.questions.methods import method_of
+from generator.website.questions.question_words import question_words
+from generator.website.questions.variant_slots import Slots
 
 
 def question_html(
     variants: Variants, draft: PageContext, desk: SiteContext, label: str, level: int = 3
 ) -> str:
-    """Write one item with all its variants.
+    """Write one item with all its variants; the page's script makes a form of it.
 
     label  what the item is called on its page, such as "Question 7"
     level  level of its heading
     """
     question = variants[0]
-    return desk.fill(
-        "questions/question.html",
+    slots = Slots()
+    data = marking_data(variants)
+    try:
+        words = question_words(variants, draft, slots)
+    except ValueError:
+        # variants of another shape share no words, so each brings its own
+        slots = Slots()
+        words = question_words(variants[:1], draft, slots)
+        data["whole"] = [_whole(variant, draft, desk) for variant in variants[1:]]
+    marked = desk.fill(
+        "questions/question_body.html",
         draft,
         q=question,
-        variants=variants,
-        data=marking_data(variants),
-        anchor=question_anchor(question),
-        objective=objective_name(question),
+        w=words,
         kind_words=FACTS.of(question["kind"]).on_screen,
         asks_unit=asks_unit(question),
         is_theirs=draft.course.is_theirs(question),
@@ -47,59 +49,40 @@ def question_html(
         level=level,
         source_tags=cited_of_question(draft.course, question["sources"]),
     )
+    if slots.are_used:
+        data.update(slots.data(marked, _following(variants)))
+    return desk.fill(
+        "questions/question.html",
+        draft,
+        q=question,
+        body=Markup(slots.filled(marked)),
+        data=data,
+        anchor=question_anchor(question),
+        objective=objective_name(question),
+        method=method_of(question, draft.course.relations),
+        is_theirs=draft.course.is_theirs(question),
+    )
 
 
-def asks_unit(question: Question) -> bool:
-    """Return whether a number is wanted with its unit, as the words of the question say."""
-    return question["kind"] == "numeric" and bool(_WITH_UNIT.search(question["stem"]))
+def _following(variants: Variants) -> Callable[[Sequence[str]], str]:
+    """Return how words of this question can follow from its bands."""
+    if variants[0]["kind"] != "numeric":
+        return lambda words: ""
+    bands = [bands_of(variant["key"]) for variant in variants]
+    return lambda words: followed(words, bands)
+
+
+def _whole(variant: Question, draft: PageContext, desk: SiteContext) -> dict[str, str]:
+    slots = Slots()
+    words = question_words((variant,), draft, slots)
+    unit = asks_unit(variant)
+    parts = {"ask": "questions/study_ask.html", "reasons": "questions/study_reasons.html"}
+    return {
+        name: desk.fill(part, draft, q=variant, w=words, asks_unit=unit)
+        for name, part in parts.items()
+    }
 
 
 def question_anchor(question: Question) -> str:
     """Return the place of a question on its page."""
     return "q-" + str(question["id"]).replace("/", "-").replace("#", "-")
-
-
-def marking_data(variants: Variants) -> dict[str, Any]:
-    """Return what the page's script needs to mark: no words that the page holds already."""
-    return {
-        "variants": [
-            {"kind": question["kind"], **_MARKING.of(question)}
-            | ({"asks_unit": asks_unit(question)} if question["kind"] == "numeric" else {})
-            for question in variants
-        ]
-    }
-
-
-def _right(key: OptionsAnswerKey) -> dict[str, Any]:
-    return {"right": [option["letter"] for option in key["options"] if option["right"]]}
-
-
-def _order(key: OrderAnswerKey) -> dict[str, Any]:
-    return {
-        "steps": "".join(step["letter"] for step in key["steps"]),
-        "pairs": [
-            {"first": pair["first"], "then": pair["then"], "danger": pair["class"] == "danger"}
-            for pair in key["pairs"]
-        ],
-    }
-
-
-def _numeric(key: NumericAnswerKey) -> dict[str, Any]:
-    bands = [{"low": slip["low"], "high": slip["high"]} for slip in key["slips"]]
-    return {
-        "low": key["low"],
-        "high": key["high"],
-        "unit": key["unit"],
-        "symbol": key["unit_symbol"],
-        "slips": bands,
-    }
-
-
-_MARKING: Final = ForKey(
-    numeric=_numeric,
-    choice=_right,
-    multiple_response=_right,
-    order=_order,
-    match=lambda key: {"answers": key["answers"]},
-    written=lambda key: {"marks": [point["marks"] for point in key["points"]]},
-)

@@ -42,7 +42,8 @@ def build_course(project: Project, *, single_file: bool = False) -> Built | Refu
         return papers
     try:
         replace_folder(
-            project.site, lambda new: build_into(project.settings, new, single_file=single_file)
+            project.site,
+            lambda new: build_into(project.settings, new, single_file=single_file, bank=bank),
         )
     except SiteRefused as error:
         return Refused(f"the site could not be built: {error}")

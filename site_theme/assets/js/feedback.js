@@ -48,7 +48,7 @@
       if (section.getAttribute("data-tried")) { return; }
       section.setAttribute("data-tried", "yes");
       Guidecoat.progress.record(section.dataset.objective, section.dataset.item, right, {
-        asked: all(section, ".given > p").map(words).join(" "),
+        asked: all(section, ".given > p, .given > x-v > p").map(words).join(" "),
         given,
         why: (why || lines.map(words).join(" ")).trim()
       });

@@ -116,9 +116,12 @@
     const found = { read, turned, right: false, wrongUnit: false, slip: -1 };
     const { value } = turned;
     if (!value || !read.value) { return found; }
-    found.right = Guidecoat.inBand(value, data);
-    found.wrongUnit = !found.right && Boolean(turned.from) && Guidecoat.inBand(read.value, data);
-    if (!found.right) { found.slip = data.slips.findIndex((slip) => Guidecoat.inBand(value, slip)); }
+    const band = Guidecoat.bandOf(data.band);
+    found.right = Guidecoat.inBand(value, band);
+    found.wrongUnit = !found.right && Boolean(turned.from) && Guidecoat.inBand(read.value, band);
+    if (!found.right) {
+      found.slip = data.slips.findIndex((slip) => Guidecoat.inBand(value, Guidecoat.bandOf(slip, data.step)));
+    }
     return found;
   };
 })();

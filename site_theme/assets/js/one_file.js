@@ -16,15 +16,7 @@
   });
 
   /* Questions of a mixed check are taken from the pages that hold them. */
-  const written = new Map();
-  Object.keys(pages).filter((name) => /-questions/.test(name)).forEach((name) => {
-    pages[name].querySelectorAll(".question").forEach((question) => {
-      written.set(question.dataset.item, question);
-    });
-  });
-  const parts = JSON.parse(document.querySelector(".all-parts").textContent);
-  Guidecoat.takePartsFrom((name) => Promise.resolve((parts[name] || [])
-    .map(([id, method]) => ({ id, method, html: written.get(id).outerHTML }))));
+  Guidecoat.takePagesFrom((paths) => Promise.resolve(paths.map((path) => pages[path.replace(/\.html$/, "")])));
 
   function named(hash) { return decodeURIComponent(hash.slice(1)).split(MARK)[0]; }
 

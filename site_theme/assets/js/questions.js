@@ -16,19 +16,48 @@
     section.removeAttribute("data-tried");
   }
 
+  /* What marks a variant; each one but the first says only what differs. */
+  function marking(section) {
+    const { variants } = section.questionData;
+    return { ...variants[0], ...variants[shown(section)] };
+  }
+
+  function dataOf(section) { return JSON.parse(section.querySelector("script").textContent); }
+
+  /* The words of a variant: each was sent, or follows from a band by a rule such as "1m2". */
+  function words(data, number) {
+    const marks = { ...data.variants[0], ...data.variants[number] };
+    return data.else.map((column) => {
+      if (typeof column !== "string") { return column[number - 1]; }
+      const [, band, end, places] = /^([0-9]+)([mlh])([0-9])$/.exec(column);
+      return Guidecoat.wordOfBand([marks.band, ...marks.slips][Number(band)], marks.step, end, Number(places));
+    });
+  }
+
+  /* Put the words of a variant into their places; places with the same word share a column. */
+  function fill(places, wanted, columns) {
+    const standing = places.map((place) => place.innerHTML);
+    const first = [...new Set(standing)];
+    places.forEach((place, at) => {
+      place.innerHTML = wanted[columns ? columns[at] : first.indexOf(standing[at])];
+    });
+  }
+
+  /* Lay the plain text of a variant: the first one's, with the words that differ put in. */
+  function lay(section, number) {
+    const data = section.questionData;
+    const whole = number && data.whole ? data.whole[number - 1] : section.firstVariant;
+    section.querySelector("form .ask").innerHTML = whole.ask;
+    section.querySelector("form .reasons-body").innerHTML = whole.reasons;
+    if (number && data.else) { fill(all(section, "x-v"), words(data, number), data.at); }
+  }
+
   /* Show one of the solved variants; they are counted round. */
   Guidecoat.showVariant = (section, number) => {
-    const templates = all(section, "template.variant");
-    const ask = section.querySelector("form .ask");
-    const reasons = section.querySelector("form .reasons-body");
-    const wanted = number % (templates.length + 1);
-    if (!section.firstVariant) {
-      section.firstVariant = { ask: ask.innerHTML, reasons: reasons.innerHTML };
-    }
-    const from = wanted ? templates[wanted - 1].content : null;
-    ask.innerHTML = from ? from.querySelector(".ask").innerHTML : section.firstVariant.ask;
-    reasons.innerHTML = from ? from.querySelector(".reasons-body").innerHTML : section.firstVariant.reasons;
+    const wanted = number % section.questionData.variants.length;
     section.setAttribute("data-shown", wanted);
+    lay(section, wanted);
+    Guidecoat.fitOut(section, marking(section));
     clear(section);
     startMoves(section);
   };
@@ -45,15 +74,20 @@
   }
 
   Guidecoat.startQuestion = (section) => {
-    const data = JSON.parse(section.querySelector("script.marking").textContent);
-    section.querySelector(".actions").hidden = false;
+    section.questionData = dataOf(section);
+    section.firstVariant = {
+      ask: section.querySelector(".ask").innerHTML,
+      reasons: section.querySelector(".reasons-body").innerHTML
+    };
+    Guidecoat.frameQuestion(section, section.questionData.variants.length);
+    Guidecoat.fitOut(section, marking(section));
     section.querySelector(".reasons").hidden = true;
     startMoves(section);
     function check(event) {
       event.preventDefault();
       /* inside a check the first answer stands */
       if (section.dataset.once && section.dataset.tried) { return; }
-      const variant = data.variants[shown(section)];
+      const variant = marking(section);
       Guidecoat.answer[variant.kind](section, variant);
     }
     section.querySelector("form").addEventListener("submit", check);

@@ -28,6 +28,9 @@
     all(document, ".print-this").forEach((button) => { Guidecoat.startPrint(button); });
     starters.forEach((start) => { start(); });
     started = true;
+    if (document.querySelector(".panel") && !document.querySelector("#mist-1")) {
+      document.body.insertAdjacentHTML("beforeend", Guidecoat.patterns);
+    }
     Guidecoat.drawPanel();
   };
 

@@ -25,7 +25,10 @@ interface Turned {
 
 interface Pair { first: string; then: string; danger: boolean }
 
-interface NumericKey extends Band { unit: string; symbol: string; asks_unit?: boolean; slips: Band[] }
+/** Bands are written in short, see bands.js; `step` is what an answer is rounded to. */
+interface NumericKey {
+  unit: string; symbol: string; asks_unit?: boolean; band: string; step: string; slips: string[];
+}
 
 /** What the page knows of one solved variant of a question. */
 type Marking =
@@ -104,10 +107,14 @@ interface GuidecoatScripts {
 
   /* numbers, unit_words, and the generated units */
   units: UnitRow[];
+  patterns: string;
+  wholeIndex: PartsIndex;
   readNumber(typed: string): ReadNumber;
   exact(text: string): Fraction;
   inBand(value: Fraction, band: Band): boolean;
   shortNumber(value: Fraction): string;
+  bandOf(text: string, step?: string): Band;
+  wordOfBand(text: string, step: string, end: string, places: number): string;
   inAskedUnit(read: ReadNumber, key: NumericKey): Turned;
 
   /* schedule */
@@ -153,7 +160,7 @@ interface GuidecoatScripts {
   /* load_questions */
   parts: Record<string, StoredQuestion[]>;
   part(name: string): Promise<StoredQuestion[]>;
-  takePartsFrom(other: (name: string) => Promise<StoredQuestion[]>): void;
+  takePagesFrom(other: (paths: string[]) => Promise<ParentNode[]>): void;
   partsIndex(place: Element): PartsIndex;
   partOf(entry: Entry, item: string): string;
   form(question: StoredQuestion, label: string): any;
@@ -185,6 +192,8 @@ interface GuidecoatScripts {
     settle(section: any, right: boolean, verdict: string, lines: Element[], given: string, why?: string): void;
   };
   answer: Record<Marking["kind"], (section: any, data: any) => void>;
+  frameQuestion(section: any, variants: number): void;
+  fitOut(section: any, marking: any): void;
   showVariant(section: any, number: number): void;
   startQuestion(section: any): void;
   startOneAtATime(section: Element): void;
