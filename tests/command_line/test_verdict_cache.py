@@ -67,7 +67,7 @@ def whole(monkeypatch: pytest.MonkeyPatch) -> None:
     numbers_drawn = iter(range(1000))
     monkeypatch.setattr(
         "generator.workflows.verdicts.verdict_cache.whole_digest",
-        lambda _: str(next(numbers_drawn)),
+        lambda project, machine: str(next(numbers_drawn)),
     )
 
 
@@ -135,7 +135,7 @@ def test_changed_code_judges_every_record_again(
     first = checked(root, cache)
     everything = set(judged)
     judged.clear()
-    monkeypatch.setattr(fingerprint, "code_digest", lambda: "another edition of the rules")
+    monkeypatch.setattr(fingerprint, "code_digest", lambda machine: "another edition of the rules")
     assert checked(root, cache) == first
     assert set(judged) == everything
 
@@ -154,13 +154,14 @@ def test_the_digest_of_the_code_changes_with_any_file_of_it(
     rule.write_text("LIMIT = 1\n", "utf-8")
     table.write_text("P80\t201\n", "utf-8")
     monkeypatch.setattr(fingerprint, "_CODE", tmp_path)
-    seen = {fingerprint.code_digest()}
+    seen = {fingerprint.code_digest(())}
     for file, text in ((rule, "LIMIT = 2\n"), (table, "P80\t200\n")):
         file.write_text(text, "utf-8")
-        seen.add(fingerprint.code_digest())
+        seen.add(fingerprint.code_digest(()))
     rule.rename(tmp_path / "other.py")
-    seen.add(fingerprint.code_digest())
-    assert len(seen) == 4
+    seen.add(fingerprint.code_digest(()))
+    seen.add(fingerprint.code_digest(("another Python",)))
+    assert len(seen) == 5
 
 
 @pytest.mark.parametrize(

@@ -23,7 +23,7 @@ from generator.workflows.issuing import (
     request_papers,
     void_issue,
 )
-from generator.workflows.leaving import carry_out_erasure, plan_erasure
+from generator.workflows.keeping import carry_out_erasure, plan_erasure
 from generator.workflows.marking import (
     NewKey,
     carry_out_correction,

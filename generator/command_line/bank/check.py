@@ -5,7 +5,12 @@ from pathlib import Path
 
 import click
 
-from generator.command_line.terminal import accepted, cache_folder, project_here
+from generator.command_line.terminal import (
+    accepted,
+    cache_folder,
+    project_here,
+    python_and_packages,
+)
 from generator.diagnostics import as_annotations, as_json, as_text, has_errors
 from generator.workflows.project import Project
 from generator.workflows.verdicts import Found, VerdictCache
@@ -61,7 +66,7 @@ def check(
 
 def _found(project: Project, folder: Path | None) -> Found:
     """Return what is wrong and what the bank holds, judged anew as far as anything changed."""
-    cache = VerdictCache(project, folder)
+    cache = VerdictCache(project, folder, python_and_packages())
     found = cache.found()
     if found is None:
         from generator.bank import Verdicts, bank_figures

@@ -4,7 +4,7 @@ Nothing here loads the bank or the records before a command asks for them.
 """
 
 from generator.command_line.terminal.asking import ask_first, confirmed
-from generator.command_line.terminal.cache_folder import cache_folder
+from generator.command_line.terminal.cache_folder import cache_folder, python_and_packages
 from generator.command_line.terminal.clock import Day, as_of, now, today
 from generator.command_line.terminal.needed_part import sound_part_here
 from generator.command_line.terminal.open_records import issued_records, records_here
@@ -27,6 +27,7 @@ __all__ = [
     "now",
     "progress",
     "project_here",
+    "python_and_packages",
     "records_here",
     "renamed",
     "say_finished",

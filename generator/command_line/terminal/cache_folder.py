@@ -1,4 +1,4 @@
-"""Where the user's cache folder is."""
+"""Where the user's cache folder is, and what the code runs with."""
 
 import os
 import sys
@@ -19,3 +19,15 @@ def cache_folder() -> Path | None:
     if sys.platform == "darwin":
         return home / "Library" / "Caches" / "guidecoat"
     return home / ".cache" / "guidecoat"
+
+
+def python_and_packages() -> tuple[str, ...]:
+    """Return the version of Python and the installed packages, as their folders name them."""
+    folders = [Path(place) for place in sys.path]
+    packages = (
+        found.name
+        for folder in folders
+        if folder.name in ("site-packages", "dist-packages") and folder.is_dir()
+        for found in sorted(folder.glob("*.dist-info"))
+    )
+    return (sys.version, *packages)

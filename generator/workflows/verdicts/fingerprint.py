@@ -1,8 +1,7 @@
 """Digests of all that a check looks at: the project's files and the code that judges them."""
 
 import os
-import sys
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable, Iterator, Sequence
 from hashlib import sha256
 from pathlib import Path
 
@@ -14,30 +13,27 @@ _CODE_ENDINGS = (".py", ".tsv", ".typ")
 FRAME = ("bank", "outline", "sources", "hazards", "places", "glossary")
 
 
-def whole_digest(project: Project) -> str:
-    """Return a digest of every file that a check of the project may look at, and of the code."""
+def whole_digest(project: Project, machine: Sequence[str]) -> str:
+    """Return a digest of every file that a check of the project may look at, and of the code.
+
+    machine  what the code runs with: the version of Python, the packages that are installed
+    """
     folders = (project.bank, project.course, project.theme)
     files = [project.root / "mkdocs.yml"]
-    return _digest((code_digest(), *_of_files(files), *map(_of_folder, folders)))
+    return _digest((code_digest(machine), *_of_files(files), *map(_of_folder, folders)))
 
 
-def ground_digest(project: Project) -> str:
+def ground_digest(project: Project, machine: Sequence[str]) -> str:
     """Return a digest of the frame of the bank and of the code."""
-    return _digest((code_digest(), *_of_files(project.bank / f"{name}.yml" for name in FRAME)))
+    frame = (project.bank / f"{name}.yml" for name in FRAME)
+    return _digest((code_digest(machine), *_of_files(frame)))
 
 
-def code_digest() -> str:
-    """Return a digest of the generator's own files and of the packages that it may use."""
+def code_digest(machine: Sequence[str]) -> str:
+    """Return a digest of the generator's own files and of what it runs with."""
     files = sorted(p for p in _walk(_CODE) if p.suffix in _CODE_ENDINGS)
     names = (path.relative_to(_CODE).as_posix() for path in files)
-    return _digest((sys.version, *_installed(), *names, *_of_files(files)))
-
-
-def _installed() -> Iterator[str]:
-    """Return the installed packages with their versions, as their folders name them."""
-    for place in sys.path:
-        if Path(place).name in ("site-packages", "dist-packages") and Path(place).is_dir():
-            yield from sorted(found.name for found in Path(place).glob("*.dist-info"))
+    return _digest((*machine, *names, *_of_files(files)))
 
 
 def _of_folder(folder: Path) -> str:

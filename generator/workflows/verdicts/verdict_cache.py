@@ -3,7 +3,7 @@
 import json
 import os
 import tempfile
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from hashlib import sha256
 from pathlib import Path
 from typing import Any, NamedTuple
@@ -24,14 +24,17 @@ class VerdictCache:
     """What is known of a project; read once, written once.
 
     Where it cannot be read or written, nothing is known, and nobody is told.
+
+    folder   where verdicts are kept; None to keep none
+    machine  what the check runs with: the version of Python, the packages that are installed
     """
 
-    def __init__(self, project: Project, folder: Path | None) -> None:
+    def __init__(self, project: Project, folder: Path | None, machine: Sequence[str]) -> None:
         name = sha256(str(project.root).encode("utf-8", "surrogateescape")).hexdigest()[:24]
         self._file = folder / f"{name}.json" if folder else None
         self._kept = _read(self._file)
-        self._whole = whole_digest(project) if folder else ""
-        self.ground = ground_digest(project) if folder else ""
+        self._whole = whole_digest(project, machine) if folder else ""
+        self.ground = ground_digest(project, machine) if folder else ""
 
     @property
     def records(self) -> Mapping[str, Any]:
