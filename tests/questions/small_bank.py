@@ -273,7 +273,7 @@ def write_bank(folder: Path, files: Mapping[str, str]) -> Path:
     for name, text in {**FRAME, **files}.items():
         path = folder / name
         path.parent.mkdir(parents=True, exist_ok=True)
-        path.write_text(dedent(text), "utf-8")
+        path.write_text(dedent(text).rstrip("\n") + "\n", "utf-8")
     return folder
 
 

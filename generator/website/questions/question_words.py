@@ -2,10 +2,11 @@
 
 from collections.abc import Callable, Sequence
 from functools import partial
-from typing import Any, NamedTuple
+from typing import Any, Final, NamedTuple
 
 from markupsafe import Markup, escape
 
+from generator.issued import ByKind
 from generator.website.context import PageContext, Question, phrase, rendered
 from generator.website.questions.variant_slots import Slots
 
@@ -36,7 +37,7 @@ def question_words(variants: Sequence[Question], draft: PageContext, slots: Slot
     words["sheet"] = _exhibit([v["sheet"] for v in variants], write)
     words["table"] = _exhibit([v["table"] for v in variants], write)
     keys = [v["key"] for v in variants]
-    words.update(_KINDS.get(first["kind"], _choice)(keys, write))
+    words.update(_WORDS.of(first["kind"])(keys, write))
     cautions = ["\n\n".join(c["text"] for c in v["cautions"]) for v in variants]
     words["cautions"] = ""
     if first["kind"] != "numeric" and _same(map(bool, cautions)):
@@ -149,9 +150,11 @@ def _points(keys: Sequence[Any], write: _Writers) -> Words:
     }
 
 
-_KINDS: dict[str, Callable[[Sequence[Any], _Writers], Words]] = {
-    "numeric": _numeric,
-    "order": _order,
-    "match": _match,
-    "written": _points,
-}
+_WORDS: Final = ByKind[Callable[[Sequence[Any], _Writers], Words]](
+    numeric=_numeric,
+    choice=_choice,
+    multiple_response=_choice,
+    order=_order,
+    match=_match,
+    written=_points,
+)
