@@ -22,7 +22,11 @@ OWNERS = {
     "segno": ("printing/",),
     "click": ("command_line/",),
     "sqlite3": ("records/",),
-    "markdown_it": ("wording/markup.py", "website/context/prose.py"),
+    "markdown_it": (
+        "wording/markup.py",
+        "website/context/prose.py",
+        "website/context/page_parts.py",
+    ),
     "openpyxl": ("marking/tables/spreadsheet.py",),
 }
 CHANCE_AND_CLOCK = {"random", "secrets", "uuid", "time", "socket", "platform", "locale"}

@@ -34,7 +34,7 @@ class Relation:
     """A plain function with all that is known about it.
 
     results   result name to unit; a relation with one result calls it by its own name
-    sentence  what it gives, in one sentence
+    sentence  what it works out, in one sentence for people
     notes     the texts beside Valid, Deviates and Checked
     """
 
@@ -82,9 +82,15 @@ def relation_from(function: Callable[..., Any]) -> Relation:
         facts=facts,
         parameters=_parameters(function, hints),
         results=MappingProxyType(_results(function.__name__, hints["return"])),
-        sentence=sentence,
+        sentence=_for_people(sentence),
         notes=MappingProxyType(notes),
     )
+
+
+def _for_people(sentence: str) -> str:
+    """Return what a function returns as a thing that people can read of: 'The wet film ...'."""
+    thing = sentence.removeprefix("Return ")
+    return thing[:1].upper() + thing[1:]
 
 
 def _parameters(function: Callable[..., Any], hints: Mapping[str, Any]) -> tuple[Parameter, ...]:
