@@ -4,7 +4,6 @@ A file with the same bytes gives the same nodes, a node the same record, and a r
 text the same verdict. A test holds the outcome against the plain `check`.
 """
 
-import sys
 from collections.abc import Iterator, Mapping, Sequence
 from functools import cache
 from pathlib import Path
@@ -17,11 +16,9 @@ from generator.bank import Bank, Node, Verdicts, loader
 from generator.diagnostics import Problem, has_errors
 from generator.printing.settable import unsettable
 from generator.questions import Askable, askables
+from generator.workflows.checking import project_problems as whole
 from generator.workflows.checking import whole_project
 from generator.workflows.project import Project
-
-# its room offers a function by the same name
-WHOLE = sys.modules["generator.workflows.checking.whole_project"]
 
 
 class Reused:
@@ -36,8 +33,8 @@ class Reused:
         self._known: Mapping[str, Any] = {}
         self._kept: list[Node] = []
         self._reuse_reading(patch)
-        patch.setattr(WHOLE, "unsettable", _missing_signs)
-        patch.setattr(WHOLE, "blueprint_problems", self._blueprints)
+        patch.setattr(whole, "unsettable", _missing_signs)
+        patch.setattr(whole, "blueprint_problems", self._blueprints)
         sound = Verdicts("sound")
         bank, problems = whole_project(self.project, sound)
         assert bank is not None

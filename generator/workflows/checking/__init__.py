@@ -1,7 +1,7 @@
 """What `check` looks at and writes: the whole project, editors' schemas, the list of giveaways."""
 
 from generator.workflows.checking.giveaway_list import write_giveaway_list
+from generator.workflows.checking.project_problems import whole_project
 from generator.workflows.checking.schemas import write_record_schemas
-from generator.workflows.checking.whole_project import whole_project
 
 __all__ = ["whole_project", "write_giveaway_list", "write_record_schemas"]
