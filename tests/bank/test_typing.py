@@ -59,7 +59,7 @@ def test_a_missing_name_is_looked_for_below_the_one_that_comes_before_it() -> No
 def test_a_name_missing_deep_inside_is_reported_at_its_own_entry() -> None:
     broken = CHOICE.replace("text: A magnet, ", "")
     assert found(ChoiceItem, broken) == [
-        "8:6 missing-key: 'text' is missing here / add 'text: ...' below 'says'"
+        "8:6 missing-key: 'text' is missing here / add 'text: ...' below 'feedback'"
     ]
 
 
