@@ -16,7 +16,8 @@ from generator.bank import Bank, Node, Verdicts, loader
 from generator.diagnostics import Problem, has_errors
 from generator.printing.settable import unsettable
 from generator.questions import Askable, askables
-from generator.workflows.checking import project_problems
+from generator.workflows.checking import project_problems as whole
+from generator.workflows.checking import whole_project
 from generator.workflows.project import Project
 
 
@@ -32,10 +33,10 @@ class Reused:
         self._known: Mapping[str, Any] = {}
         self._kept: list[Node] = []
         self._reuse_reading(patch)
-        patch.setattr(project_problems, "unsettable", _missing_signs)
-        patch.setattr(project_problems, "blueprint_problems", self._blueprints)
+        patch.setattr(whole, "unsettable", _missing_signs)
+        patch.setattr(whole, "blueprint_problems", self._blueprints)
         sound = Verdicts("sound")
-        bank, problems = project_problems.whole_project(self.project, sound)
+        bank, problems = whole_project(self.project, sound)
         assert bank is not None
         assert [p for p in problems if p.severity != "note"] == []
         self.bank = bank
@@ -43,7 +44,7 @@ class Reused:
 
     def check(self) -> tuple[Bank | None, tuple[Problem, ...]]:
         """Return the bank as it stands now, and every problem of the project."""
-        return project_problems.whole_project(self.project, Verdicts("sound", self._known))
+        return whole_project(self.project, Verdicts("sound", self._known))
 
     def _reuse_reading(self, patch: MonkeyPatch) -> None:
         read_yaml = cache(loader.read_yaml)

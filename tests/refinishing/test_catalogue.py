@@ -69,7 +69,8 @@ def test_a_relation_names_a_source_that_the_list_holds_with_the_same_status(name
 @pytest.mark.parametrize("name", RELATIONS)
 def test_a_relation_carries_its_whole_record(name):
     relation = CATALOGUE[name]
-    assert relation.sentence.startswith(("Give", "Split", "Turn"))
+    assert relation.function.__doc__.startswith(("Return", "Split", "Turn"))
+    assert relation.sentence[0].isupper() and not relation.sentence.startswith("Return")
     assert relation.sentence.count(".") == 1
     assert set(relation.notes) == {"Valid", "Deviates", "Checked"}
     record = relation.function.__doc__

@@ -1,6 +1,5 @@
 """Texts of records are whole: each sentence ends, each quotation closes, nothing stands twice."""
 
-import re
 from collections.abc import Iterator
 
 from generator.bank.bank import Bank
@@ -17,7 +16,6 @@ _SENTENCES |= {"throughout", "never", "harmless"}
 _ENDS = (".", "?", "!", ":", ".)", "?)", '."', '?"')
 _ROWS_OF_TABLE = "rows of a table"
 _FEWEST_TWICE = 4
-_TWICE = re.compile(r"\b((?:[^\W_]+[,']? ){3,}?[^\W_]+)\W+\1\b")
 
 
 def whole_texts(bank: Bank) -> Iterator[Problem]:
@@ -50,10 +48,19 @@ def _text(name: str, text: ScalarNode) -> Iterator[Problem]:
         yield from _sentence(name, text)
     if text.text.count('"') % 2:
         yield lone_quote_problem(_at(text, text.text.rindex('"')))
-    words = text.text.split()
-    may = len(words) - len(set(words)) >= _FEWEST_TWICE - 1
-    if may and (found := _TWICE.search(text.text)):
-        yield said_twice_problem(_at(text, found.start()), found[1])
+    words = text.text.replace(".", "").split()
+    twice = _twice(words) if len(words) - len(set(words)) >= _FEWEST_TWICE else ""
+    if twice:
+        yield said_twice_problem(text.place, twice)
+
+
+def _twice(words: list[str]) -> str:
+    """Return the first four words or more that stand twice in a row."""
+    for size in range(_FEWEST_TWICE, len(words) // 2 + 1):
+        for start in range(len(words) - 2 * size + 1):
+            if words[start : start + size] == words[start + size : start + 2 * size]:
+                return " ".join(words[start : start + size])
+    return ""
 
 
 def _sentence(name: str, text: ScalarNode) -> Iterator[Problem]:
