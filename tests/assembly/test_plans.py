@@ -131,7 +131,7 @@ def test_a_question_that_fits_no_cell_cannot_be_included(tmp_path):
 
 def test_sets_kept_apart_by_the_plan_never_meet(tmp_path):
     pair = {"filler/shape/choice_0", "filler/shape/choice_1"}
-    head = f"apart: [[{', '.join(sorted(pair))}]]\n"
+    head = f"not_together: [[{', '.join(sorted(pair))}]]\n"
     cell = "{objective: filler/shape, kinds: [choice], count: 4}"
     seen = Counter()
     for form in build_forms(*planned(tmp_path, cell, head=head), "spring", form_labels(12)):
@@ -158,7 +158,7 @@ def test_a_cell_that_enemies_leave_too_small_is_named(tmp_path):
     }
     more["items/filler/mix.yml"] = ITEMS["items/filler/mix.yml"]
     cell = "{objective: filler/shape, kinds: [choice], levels: [recall], count: 4}"
-    drawn = planned(tmp_path, cell, head=f"apart: [[{trio}]]\n", more=more)
+    drawn = planned(tmp_path, cell, head=f"not_together: [[{trio}]]\n", more=more)
     alone = [m for m in messages(drawn) if "share a paper" in m]
     records = {
         a.record for a in askables(drawn[0])
@@ -183,7 +183,7 @@ def test_time_that_not_even_the_quickest_questions_keep_is_named(tmp_path):
 
 
 def test_a_reading_load_that_cannot_be_kept_names_form_and_excess(tmp_path):
-    drawn = planned(tmp_path, "{module: filler, count: 4}", head="words: 20\n")
+    drawn = planned(tmp_path, "{module: filler, count: 4}", head="max_words: 20\n")
     with pytest.raises(
         CannotAssemble, match=r"form A stays \d+ words over the plan's reading load"
     ):
