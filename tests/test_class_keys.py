@@ -15,7 +15,7 @@ import pytest
 
 from generator.assembly import assemble, form_as_plain
 from generator.assembly.forms.forms import form_labels
-from generator.bank.numeric_solution import Solution, all_sets, solve
+from generator.bank.numbers.numeric_solution import Solution, all_sets, solve
 from generator.printing import answer_key, marking_guide, question_paper
 from generator.quantities import number_text
 from generator.questions.drawing.numeric import draw_of, prepared

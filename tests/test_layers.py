@@ -15,7 +15,7 @@ MODULES = sorted(GENERATOR.rglob("*.py"))
 MOST_LINES = 300
 VAGUE = ("util", "helper", "manager", "misc", "common", "stuff", "tools")
 OWNERS = {
-    "yaml": ("bank/yaml_source.py",),
+    "yaml": ("bank/reading/yaml_source.py",),
     "pydantic": ("bank/",),
     "mkdocs": ("website/plugin.py", "website/engine.py"),
     "typst": ("printing/",),

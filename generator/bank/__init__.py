@@ -7,28 +7,28 @@ checks, schemas, figures. PyYAML stays in yaml_source.
 
 from generator.bank.bank import Bank, Entry, module_of, objective_of
 from generator.bank.counts import bank_figures
-from generator.bank.guarding import StepHazards, hazards_met, step_hazards
-from generator.bank.loader import load_bank
 from generator.bank.nodes import ListNode, MappingNode, Node, ScalarNode, key_place, place_of
-from generator.bank.numeric_item import PreparedItem, Value, prepare
-from generator.bank.numeric_solution import Solution, all_sets, solve
-from generator.bank.part import Part, part_for_plan, part_for_question
-from generator.bank.precedence import (
+from generator.bank.numbers import PreparedItem, Solution, Value, all_sets, prepare, solve
+from generator.bank.orders import (
     Pairs,
+    StepHazards,
     chain,
     count_orders,
+    hazards_met,
     is_legal,
+    step_hazards,
     transitive_closure,
     transitive_reduction,
     within,
     without,
 )
+from generator.bank.part import Part, part_for_plan, part_for_question
+from generator.bank.reading import load_bank, read_yaml
 from generator.bank.record_version import record_version
 from generator.bank.schemas import record_schemas
 from generator.bank.table_rows import table_rows
 from generator.bank.verdicts import Verdicts
 from generator.bank.written_texts import written_texts
-from generator.bank.yaml_source import read_yaml
 
 __all__ = [
     "Bank",
@@ -47,9 +47,7 @@ __all__ = [
     "all_sets",
     "bank_figures",
     "chain",
-    "transitive_closure",
     "count_orders",
-    "transitive_reduction",
     "hazards_met",
     "is_legal",
     "key_place",
@@ -66,6 +64,8 @@ __all__ = [
     "solve",
     "step_hazards",
     "table_rows",
+    "transitive_closure",
+    "transitive_reduction",
     "within",
     "without",
     "written_texts",

@@ -7,8 +7,8 @@ from typing import TypeVar
 
 from generator.bank.bank import Bank, Entry
 from generator.bank.checks import check_bank
-from generator.bank.loader import load_bank
 from generator.bank.models import Blueprint
+from generator.bank.reading import load_bank
 from generator.diagnostics import Problem, sorted_problems
 
 E = TypeVar("E", bound=Entry[object])

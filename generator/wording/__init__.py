@@ -1,32 +1,9 @@
 """What page, paper and terminal say alike: marks, rules, labels, counts and the bank's markup."""
 
-from generator.wording.counting import (
-    counted,
-    listed,
-    odds,
-    percent,
-    questions_named,
-    rough_odds,
-)
-from generator.wording.exam_rules import (
-    gate_in_words,
-    gate_rule,
-    must_pass,
-    time_and_marks,
-    ways,
-)
-from generator.wording.labels import (
-    SHORT_VERDICT_WORDS,
-    TAG_WORDS,
-    VERDICT_WORDS,
-    status_words,
-)
-from generator.wording.marks import (
-    marks_text,
-    points_of_marks,
-    points_text,
-    total_marks,
-)
+from generator.wording.counting import counted, listed, odds, percent, questions_named, rough_odds
+from generator.wording.exam_rules import gate_in_words, gate_rule, must_pass, time_and_marks, ways
+from generator.wording.labels import SHORT_VERDICT_WORDS, TAG_WORDS, VERDICT_WORDS, status_words
+from generator.wording.marks import marks_text, points_of_marks, points_text, total_marks
 from generator.wording.markup import (
     Node,
     TypstNode,

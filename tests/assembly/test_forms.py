@@ -5,7 +5,7 @@ import json
 import pytest
 
 from generator.assembly import build_forms, form_as_plain, form_labels
-from generator.bank.numeric_solution import set_count
+from generator.bank.numbers.numeric_solution import set_count
 from generator.questions.drawing.numeric import prepared
 from tests.assembly.small_papers import ITEMS, papers, plan
 from tests.questions.small_bank import FIRST_JOB, PASTE, items

@@ -7,7 +7,7 @@ import pytest
 from generator.assembly import History, assemble, form_labels
 from generator.assembly.forms.class_questions import ClassQuestions
 from generator.bank.models import NumericItem
-from generator.bank.numeric_solution import Solution, all_sets, solve
+from generator.bank.numbers.numeric_solution import Solution, all_sets, solve
 from generator.quantities import number_text
 from generator.questions import askables
 from generator.questions.drawing.numeric import prepared

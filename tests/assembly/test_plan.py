@@ -8,8 +8,8 @@ from hypothesis import strategies as st
 
 from generator.assembly.supply.plan import apportioned, cell_counts, percent_of
 from generator.bank.models import Blueprint
-from generator.bank.record_reading import read_record
-from generator.bank.yaml_source import read_yaml
+from generator.bank.reading.record_reading import read_record
+from generator.bank.reading.yaml_source import read_yaml
 
 # weights of eighteen modules, 125 together: rounding each to 80 % does not give 100
 WEIGHTS = (8, 5, 7, 8, 8, 7, 8, 6, 4, 10, 8, 9, 6, 6, 5, 6, 8, 6)

@@ -5,8 +5,8 @@ from pathlib import Path
 
 from generator.bank import Bank, Entry
 from generator.bank.models import NumericItem
-from generator.bank.record_reading import read_record
-from generator.bank.yaml_source import read_yaml
+from generator.bank.reading.record_reading import read_record
+from generator.bank.reading.yaml_source import read_yaml
 from generator.diagnostics import Place, Problem
 from generator.workflows.checking import whole_project
 from generator.workflows.project import Project

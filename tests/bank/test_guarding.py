@@ -7,8 +7,14 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from generator.bank.guarding import Unguarded, hazards_met, step_hazards, unguarded, unsafe_at
-from generator.bank.precedence import has_cycle, is_legal
+from generator.bank.orders.guarding import (
+    Unguarded,
+    hazards_met,
+    step_hazards,
+    unguarded,
+    unsafe_at,
+)
+from generator.bank.orders.precedence import has_cycle, is_legal
 
 
 @dataclass(frozen=True)

@@ -12,7 +12,7 @@ from generator.bank.nodes import (
     to_plain,
     walk,
 )
-from generator.bank.yaml_source import read_yaml
+from generator.bank.reading.yaml_source import read_yaml
 from generator.diagnostics import Place
 
 TEXT = """\

@@ -4,7 +4,7 @@ from fractions import Fraction
 
 import pytest
 
-from generator.bank.numeric_item import PreparedItem, Tolerance, prepare
+from generator.bank.numbers.numeric_item import PreparedItem, Tolerance, prepare
 from generator.quantities import Quantity, Ratio, unit_named
 from generator.refinishing.catalogue import CATALOGUE
 from tests.bank.small_bank import numeric_item

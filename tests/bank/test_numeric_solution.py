@@ -7,8 +7,8 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from generator.bank.numeric_item import PreparedItem, Value, prepare
-from generator.bank.numeric_solution import (
+from generator.bank.numbers.numeric_item import PreparedItem, Value, prepare
+from generator.bank.numbers.numeric_solution import (
     Refusal,
     Solution,
     all_sets,

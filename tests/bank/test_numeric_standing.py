@@ -11,8 +11,8 @@ from hypothesis import strategies as st
 
 from generator.bank import load_bank
 from generator.bank.checks.numbers import numeric_entries
-from generator.bank.numeric_item import PreparedItem, prepare
-from generator.bank.numeric_solution import (
+from generator.bank.numbers.numeric_item import PreparedItem, prepare
+from generator.bank.numbers.numeric_solution import (
     Refusal,
     Solution,
     all_sets,
@@ -23,7 +23,7 @@ from generator.bank.numeric_solution import (
     solve,
     solve_by_evaluator,
 )
-from generator.bank.numeric_standing import standings
+from generator.bank.numbers.numeric_standing import standings
 from generator.refinishing.catalogue import CATALOGUE
 from tests.bank.small_bank import REPOSITORY, numeric_item
 

@@ -7,7 +7,7 @@ import pytest
 from hypothesis import assume, given
 from hypothesis import strategies as st
 
-from generator.bank.precedence import (
+from generator.bank.orders.precedence import (
     Pairs,
     chain,
     count_orders,

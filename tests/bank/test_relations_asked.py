@@ -11,7 +11,7 @@ from itertools import islice
 import pytest
 
 from generator.bank.checks.numbers import numeric_entries
-from generator.bank.numeric_solution import Solution, all_sets, solve
+from generator.bank.numbers.numeric_solution import Solution, all_sets, solve
 from generator.formulas import Formula, evaluate, parse_formula
 from generator.formulas.syntax import CallNode, NameNode, NumberNode
 from generator.quantities import Quantity

@@ -4,8 +4,8 @@ import pytest
 
 from generator.bank.models import Blueprint, ChoiceItem, NumericItem, Outline, Procedure, Term
 from generator.bank.models.fields import Record
-from generator.bank.record_reading import as_mapping, read_record
-from generator.bank.yaml_source import read_yaml
+from generator.bank.reading.record_reading import as_mapping, read_record
+from generator.bank.reading.yaml_source import read_yaml
 
 CHOICE = """\
 kind: choice

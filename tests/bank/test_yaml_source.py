@@ -8,7 +8,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from generator.bank.nodes import BrokenNode, ListNode, MappingNode, Node, ScalarNode, to_plain
-from generator.bank.yaml_source import MOST_LEVELS, read_yaml
+from generator.bank.reading.yaml_source import MOST_LEVELS, read_yaml
 from generator.diagnostics import Problem
 
 

@@ -17,8 +17,8 @@ sys.path.insert(0, str(ROOT))
 
 from generator.bank import load_bank  # noqa: E402
 from generator.bank.checks.numbers import numeric_entries  # noqa: E402
-from generator.bank.numeric_item import PreparedItem, Value  # noqa: E402
-from generator.bank.numeric_solution import Refusal, all_sets, set_count, solve  # noqa: E402
+from generator.bank.numbers.numeric_item import PreparedItem, Value  # noqa: E402
+from generator.bank.numbers.numeric_solution import Refusal, all_sets, set_count, solve  # noqa: E402
 from generator.questions.drawing.numeric import drawn_values, prepared  # noqa: E402
 from generator.refinishing.catalogue import CATALOGUE  # noqa: E402
 

@@ -6,7 +6,7 @@ from pathlib import Path
 
 import pytest
 
-from generator.workflows.bank import loading
+from generator.workflows.checking import loading
 from tests.bank.small_bank import REPOSITORY
 from tests.real import real_bank
 

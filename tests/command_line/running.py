@@ -7,7 +7,7 @@ from click.testing import CliRunner, Result
 from pytest import MonkeyPatch
 
 from generator.command_line.main import main
-from generator.workflows.bank import loading
+from generator.workflows.checking import loading
 from tests.real import real_findings
 
 

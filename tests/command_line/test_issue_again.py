@@ -9,7 +9,7 @@ import pytest
 from generator.printing import PrintingRefused
 from generator.records import open_records
 from generator.records.issues.issues import issue_of, pending_issues
-from generator.workflows.printing_papers import issue_papers
+from generator.workflows.papers import issue_papers
 from tests.command_line.issue_project import ISSUE, issuing_project, printed
 from tests.command_line.running import misuse, run
 from tests.records.small_disk import small_disk as small_disk

@@ -8,7 +8,7 @@ from click.testing import CliRunner
 
 from generator.command_line.main import main
 from generator.marking import response_as_plain
-from generator.workflows.taking_in import paper_entry
+from generator.workflows.answers import paper_entry
 from tests.command_line.marking_project import (
     TRAINER,
     kept,

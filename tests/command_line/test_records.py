@@ -19,7 +19,7 @@ from generator.records import open_records
 from generator.records.certificates.certificates import all_certificates
 from generator.records.practice.retention import NOTE, PERIODS
 from generator.records.store.database import FILE_NAME
-from generator.workflows.certifying import certificates
+from generator.workflows.records import certificates
 from tests.bank.small_bank import REPOSITORY
 from tests.command_line.records_project import shop as shop
 from tests.command_line.running import misuse, run

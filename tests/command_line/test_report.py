@@ -17,8 +17,8 @@ from generator.printing import report as printed
 from generator.records import open_records
 from generator.records.issues.issues import void
 from generator.records.people.people import add_people
-from generator.workflows.bank import loading
-from generator.workflows.reporting import report_files
+from generator.workflows.answers import report_files
+from generator.workflows.checking import loading
 from tests.bank.small_bank import REPOSITORY
 from tests.command_line.running import misuse, run
 from tests.printing.pdf_reading import page_texts, whole_text

@@ -9,7 +9,7 @@ from markdown_it import MarkdownIt
 
 from generator.bank import Bank
 from generator.bank.nodes import to_plain
-from generator.bank.yaml_source import read_yaml
+from generator.bank.reading.yaml_source import read_yaml
 from generator.diagnostics import Problem
 from tests.damage.damage import Damage
 from tests.damage.papers import damaged

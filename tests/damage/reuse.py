@@ -12,7 +12,8 @@ from typing import Any
 from pytest import MonkeyPatch
 
 from generator.assembly import shortages
-from generator.bank import Bank, Node, Verdicts, loader
+from generator.bank import Bank, Node, Verdicts
+from generator.bank.reading import loader
 from generator.diagnostics import Problem, has_errors
 from generator.printing.settable import unsettable
 from generator.questions import Askable, askables

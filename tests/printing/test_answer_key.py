@@ -2,7 +2,7 @@
 
 import pytest
 
-from generator.bank.precedence import transitive_closure
+from generator.bank.orders.precedence import transitive_closure
 from generator.printing import answer_key
 from generator.printing.content.key_content import short_answer
 from tests.printing.form_for_tests import (

@@ -5,8 +5,8 @@ from io import BytesIO
 import pytest
 from pypdf import PdfReader
 
-from generator.bank.guarding import hazards_met
 from generator.bank.models import Procedure
+from generator.bank.orders.guarding import hazards_met
 from generator.printing import observation_sheet
 from generator.printing.observation_sheet import NO_STAR, SAYS, STARRED
 from generator.records.practice.observed_steps import sheet_steps

@@ -4,7 +4,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from generator.bank.numeric_solution import Solution, all_sets, solve
+from generator.bank.numbers.numeric_solution import Solution, all_sets, solve
 from generator.quantities import number_text
 from generator.questions.drawing.class_draws import draw_apart
 from generator.questions.drawing.handed_out import (

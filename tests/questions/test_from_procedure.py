@@ -2,7 +2,7 @@
 
 import pytest
 
-from generator.bank.precedence import transitive_closure
+from generator.bank.orders.precedence import transitive_closure
 from generator.questions.derived.from_procedure import (
     FROM_PROCEDURE,
     put_in_order,

@@ -6,7 +6,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from generator.bank.numeric_solution import all_sets, set_count, solve
+from generator.bank.numbers.numeric_solution import all_sets, set_count, solve
 from generator.questions.drawing.numeric import (
     NothingToDraw,
     band_text,

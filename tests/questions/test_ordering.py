@@ -6,7 +6,7 @@ import pytest
 from hypothesis import assume, given
 from hypothesis import strategies as st
 
-from generator.bank.precedence import has_cycle, is_legal, transitive_closure
+from generator.bank.orders.precedence import has_cycle, is_legal, transitive_closure
 from generator.questions.drawing.ordering import (
     MOST_ORDERS,
     Scored,

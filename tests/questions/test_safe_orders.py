@@ -1,6 +1,7 @@
 """Whatever order is marked right, nobody meets a hazard before its guard: walked, not proved.
 
-The proof itself stands in `generator.bank.guarding`; here accepted orders are drawn at random and
+The proof itself stands in `generator.bank.orders.guarding`; here accepted orders are drawn at
+random and
 walked along step by step, apart from it.
 """
 
@@ -11,7 +12,7 @@ from itertools import permutations
 
 import pytest
 
-from generator.bank.guarding import StepHazards, step_hazards, unsafe_at
+from generator.bank.orders.guarding import StepHazards, step_hazards, unsafe_at
 from generator.questions.drawing.ordering import Scored, scored_item, scored_procedure
 from generator.questions.question import OrderKey
 from tests.real import real_askables, real_bank

@@ -6,9 +6,9 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from generator.bank.checks import MOST_ORDERS
-from generator.bank.guarding import StepHazards, step_hazards, unguarded_where
 from generator.bank.models import OrderStep
-from generator.bank.precedence import count_orders, transitive_closure
+from generator.bank.orders.guarding import StepHazards, step_hazards, unguarded_where
+from generator.bank.orders.precedence import count_orders, transitive_closure
 from generator.questions.step_subsets import (
     FEWEST_STEPS,
     MOST_STEPS,

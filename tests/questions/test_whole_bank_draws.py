@@ -8,7 +8,14 @@ from itertools import permutations
 import pytest
 
 from generator.bank.checks.numbers import numeric_entries
-from generator.bank.numeric_solution import Refusal, Solution, all_sets, corners, set_count, solve
+from generator.bank.numbers.numeric_solution import (
+    Refusal,
+    Solution,
+    all_sets,
+    corners,
+    set_count,
+    solve,
+)
 from generator.diagnostics import normal
 from generator.issued import issued_question
 from generator.quantities import Quantity

@@ -6,7 +6,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from generator.bank.numeric_solution import all_sets, solve
+from generator.bank.numbers.numeric_solution import all_sets, solve
 from generator.formulas import parse_formula
 from generator.quantities import Quantity, Ratio, unit_named
 from generator.questions.drawing.numeric import prepared

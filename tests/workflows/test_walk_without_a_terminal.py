@@ -15,34 +15,23 @@ from generator.records import Records, open_records
 from generator.records.issues import issue_of
 from generator.records.sittings import all_results
 from generator.workflows import NeedsConfirmation, Refused
-from generator.workflows.bank import sound_bank
-from generator.workflows.certifying import certify_training, print_certificate_again
-from generator.workflows.issuing import (
-    issue_papers,
-    plan_void,
-    request_papers,
-    void_issue,
-)
-from generator.workflows.keeping import carry_out_erasure, plan_erasure
-from generator.workflows.marking import (
-    NewKey,
-    carry_out_correction,
-    mark_papers,
-    plan_correction,
-    preview_marks,
-)
-from generator.workflows.people import add_to_records, people_of
-from generator.workflows.practice import (
-    Watched,
-    keep_date,
-    keep_observation,
-    observation_of,
-    plan_date,
-)
-from generator.workflows.printing_papers import print_again
+from generator.workflows.answers.answer_files import read_files
+from generator.workflows.answers.correct import NewKey, carry_out_correction, plan_correction
+from generator.workflows.answers.mark import mark_papers, preview_marks
+from generator.workflows.answers.paper_entry import open_entry
+from generator.workflows.answers.report_files import Wanted, write_reports
+from generator.workflows.checking.loading import sound_bank
+from generator.workflows.papers.issue_papers import print_again
+from generator.workflows.papers.new_issue import issue_papers
+from generator.workflows.papers.request import request_papers
+from generator.workflows.papers.voiding import plan_void, void_issue
 from generator.workflows.project import Project, find_project, known_plan
-from generator.workflows.reporting import Wanted, write_reports
-from generator.workflows.taking_in import open_entry, read_files
+from generator.workflows.records.certificates import certify_training, print_certificate_again
+from generator.workflows.records.dating import keep_date, plan_date
+from generator.workflows.records.erasing import carry_out_erasure, plan_erasure
+from generator.workflows.records.keeping_people import add_to_records
+from generator.workflows.records.observing import Watched, keep_observation, observation_of
+from generator.workflows.records.rosters import people_of
 from tests.filled_table import ANSWERS, fill_in
 from tests.readme_parts import part, tables
 

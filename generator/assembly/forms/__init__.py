@@ -1,7 +1,6 @@
 """Forms with lettered options, their history, and what is issued of them."""
 
 from generator.assembly.forms.expected import Facility
-from generator.assembly.forms.form import Form, FormQuestion
 from generator.assembly.forms.form_plain import form_as_plain
 from generator.assembly.forms.forms import (
     Assembly,
@@ -10,8 +9,8 @@ from generator.assembly.forms.forms import (
     build_forms,
     form_labels,
 )
-from generator.assembly.forms.history import NO_HISTORY, History
-from generator.assembly.forms.key_positions import PositionAlarm, position_alarms
+from generator.assembly.forms.history import History
+from generator.assembly.forms.key_positions import position_alarms
 from generator.assembly.forms.mastery import (
     ONE_SIDED_95,
     TWO_SIDED_95,
@@ -23,12 +22,8 @@ __all__ = [
     "Assembly",
     "CannotAssemble",
     "Facility",
-    "Form",
-    "FormQuestion",
     "History",
-    "NO_HISTORY",
     "ONE_SIDED_95",
-    "PositionAlarm",
     "TWO_SIDED_95",
     "assemble",
     "build_forms",

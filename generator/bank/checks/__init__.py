@@ -18,7 +18,7 @@ from generator.bank.checks.one_record import FILES as OF_ONE_RECORD
 from generator.bank.checks.rule import Rule
 from generator.bank.checks.whole_bank import FILES as OF_THE_WHOLE_BANK
 from generator.bank.checks.whole_bank import is_from_memory
-from generator.bank.loader import load_bank
+from generator.bank.reading import load_bank
 from generator.bank.verdicts import GROUPS, RecordAt, Verdicts
 from generator.diagnostics import Problem, sorted_problems
 

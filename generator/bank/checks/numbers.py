@@ -6,16 +6,17 @@ from typing import cast
 from generator.bank.bank import Bank, Entry
 from generator.bank.checks.rule import Rule
 from generator.bank.models import NumericItem
-from generator.bank.numeric_item import PreparedItem, prepare
-from generator.bank.numeric_solution import (
+from generator.bank.numbers import (
+    PreparedItem,
     Refusal,
     Solution,
     corner_numbers,
+    prepare,
     set_at,
     set_count,
     solve,
+    standings,
 )
-from generator.bank.numeric_standing import standings
 from generator.diagnostics import Problem
 from generator.formulas import CallNode
 from generator.refinishing import CATALOGUE

@@ -54,7 +54,7 @@ def analyse(
             raise click.UsageError("--key-file goes with RESPONSES; issues have their own keys")
         from generator.command_line.marking.analysis_text import pooled_text
         from generator.reports import pooled_as_plain
-        from generator.workflows.reporting import analyse_issues
+        from generator.workflows.answers import analyse_issues
 
         with records_here() as (connection, _):
             pool = accepted(analyse_issues(connection, issues, blueprint, cut))
@@ -69,8 +69,8 @@ def analyse(
 def _analyse_table(responses: Path, key_file: Path, cut: int | None, output_format: str) -> None:
     from generator.command_line.marking.analysis_text import analysis_text
     from generator.marking import analysis_as_plain
+    from generator.workflows.answers import analyse_table
     from generator.workflows.files import line_of
-    from generator.workflows.reporting import analyse_table
 
     found = accepted(analyse_table(responses, key_file, cut), line_of)
     if found.problems:

@@ -52,7 +52,7 @@ def correct(
     if sum(way is not None for way in ways) != 1:
         raise click.UsageError("give exactly one of --accept, --key, --accept-number, --leave-out")
     from generator.command_line.marking.correct_words import appeal_text
-    from generator.workflows.marking import NewKey, carry_out_correction, plan_correction
+    from generator.workflows.answers import NewKey, carry_out_correction, plan_correction
 
     with issued_records() as connection:
         new_key = NewKey(accept, key, accept_number)

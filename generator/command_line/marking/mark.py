@@ -12,7 +12,7 @@ from generator.diagnostics import as_text
 
 if TYPE_CHECKING:
     from generator.records import Records
-    from generator.workflows.taking_in import FilesRead
+    from generator.workflows.answers import FilesRead
 
 
 @click.command()
@@ -58,8 +58,7 @@ def mark(
         raise click.UsageError("name files with answers, or one paper with --form-id")
     from generator.command_line.marking.mark_entry import entered_by_hand
     from generator.command_line.marking.mark_words import outcome_json, outcome_text
-    from generator.workflows.marking import mark_papers
-    from generator.workflows.taking_in import is_page_file, seats_of
+    from generator.workflows.answers import is_page_file, mark_papers, seats_of
 
     alone = len(responses) == 1 and is_page_file(responses[0])
     if person and not form_id and not alone:
@@ -83,7 +82,7 @@ def mark(
 
 def _from_files(connection: "Records", files: tuple[Path, ...], person: str) -> "FilesRead":
     from generator.wording import counted
-    from generator.workflows.taking_in import read_files, source_line
+    from generator.workflows.answers import read_files, source_line
 
     read = read_files(connection, files, person)
     if read.problems:

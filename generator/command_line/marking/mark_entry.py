@@ -9,8 +9,7 @@ from generator.command_line.marking.mark_words import paper_lines
 from generator.command_line.terminal import accepted, confirmed
 from generator.marking.tables import FormAnswers
 from generator.records import Records
-from generator.workflows.marking import preview_marks
-from generator.workflows.taking_in import WAYS, PaperEntry, open_entry
+from generator.workflows.answers import WAYS, PaperEntry, open_entry, preview_marks
 
 
 def entered_by_hand(connection: Records, form_id: str, person: str) -> list[FormAnswers]:

@@ -52,8 +52,8 @@ def report(
         raise click.UsageError("give --person or --form, not both")
     if of_class and (person is not None or label is not None):
         raise click.UsageError("a class report is about everybody: leave --person and --form out")
-    from generator.workflows.bank import readable_bank
-    from generator.workflows.reporting import Wanted, write_reports
+    from generator.workflows.answers import Wanted, write_reports
+    from generator.workflows.checking import readable_bank
 
     wanted = Wanted(person, label, of_class, profiles, large_print)
     with records_here() as (connection, project):

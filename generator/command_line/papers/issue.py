@@ -63,9 +63,13 @@ def issue(
     # read only now, so that a misspelt name is told at once
     from generator.bank import part_for_plan
     from generator.workflows.files import line_of
-    from generator.workflows.issuing import issue_papers, request_papers
-    from generator.workflows.people import people_of
-    from generator.workflows.printing_papers import PaperSettings, finish_pending
+    from generator.workflows.papers import (
+        PaperSettings,
+        finish_pending,
+        issue_papers,
+        request_papers,
+    )
+    from generator.workflows.records import people_of
 
     people = accepted(people_of(project, roster), line_of) if roster else ()
     bank = sound_part_here(project, part_for_plan(project.bank, plan))

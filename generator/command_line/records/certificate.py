@@ -7,8 +7,8 @@ import click
 
 from generator.command_line.terminal import accepted, as_of, now, records_here, today
 from generator.printing import PaperSize
-from generator.workflows.bank import readable_bank
-from generator.workflows.certifying import Page, certify_training, print_certificate_again
+from generator.workflows.checking import readable_bank
+from generator.workflows.records import Page, certify_training, print_certificate_again
 
 
 @click.command()

@@ -14,7 +14,7 @@ from generator.command_line.terminal import (
     today,
 )
 from generator.records.practice import KIND_WORDS, due_list
-from generator.workflows.practice import keep_date, plan_date
+from generator.workflows.records import keep_date, plan_date
 
 WITHIN = 60
 

@@ -6,8 +6,7 @@ from generator.command_line.terminal import accepted, ask_first, now, records_he
 from generator.records.issues import all_issues
 from generator.records.store import amendments_of_issue
 from generator.wording import counted
-from generator.workflows.issuing import plan_void, use_again, void_issue
-from generator.workflows.printing_papers import finish_pending, print_again
+from generator.workflows.papers import finish_pending, plan_void, print_again, use_again, void_issue
 
 # SQLite holds no larger row number; nobody issues so many
 MOST = 2**31

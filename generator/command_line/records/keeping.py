@@ -8,7 +8,7 @@ import click
 from generator.command_line.terminal import accepted, needs_option, project_here, records_here
 from generator.records.practice import NOTE, PERIODS
 from generator.wording import counted
-from generator.workflows.keeping import back_up_records, record_problems
+from generator.workflows.records import back_up_records, record_problems
 
 
 @click.command()

@@ -17,7 +17,7 @@ from generator.command_line.terminal import (
     today,
 )
 from generator.records.leaving import Erased
-from generator.workflows.keeping import (
+from generator.workflows.records import (
     carry_out_erasure,
     export_records,
     pack_records,

@@ -10,7 +10,7 @@ from generator.records.people import person_of
 from generator.records.practice import KINDS, Kind, entries_of
 from generator.records.sittings import results_of
 from generator.records.store import Amendment, amendments_of_person
-from generator.workflows.practice import plan_take_out, put_back_entry, take_out_entry
+from generator.workflows.records import plan_take_out, put_back_entry, take_out_entry
 
 
 @click.command()

@@ -10,12 +10,7 @@ from generator.command_line.terminal import accepted, now, project_here, records
 from generator.records import Person, Records
 from generator.records.people import ROLES, all_people
 from generator.workflows.files import line_of
-from generator.workflows.people import (
-    add_to_records,
-    correct_person,
-    one_person,
-    people_of,
-)
+from generator.workflows.records import add_to_records, correct_person, one_person, people_of
 
 
 @click.command()

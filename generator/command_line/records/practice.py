@@ -15,9 +15,9 @@ from generator.command_line.terminal import (
     today,
 )
 from generator.printing import PaperSize
-from generator.workflows.bank import readable_bank
-from generator.workflows.practice import Watched, keep_observation, observation_of
-from generator.workflows.printing_papers import print_observation_sheets
+from generator.workflows.checking import readable_bank
+from generator.workflows.papers import print_observation_sheets
+from generator.workflows.records import Watched, keep_observation, observation_of
 
 
 @click.command()

@@ -17,7 +17,7 @@ def sound_part_here(project: Project, part: "Part") -> "Bank":
     Errors elsewhere are told in one line and stop nobody.
     """
     from generator.wording import counted
-    from generator.workflows.bank import sound_part
+    from generator.workflows.checking import sound_part
 
     bank = accepted(sound_part(part), project.read_line)
     if part.elsewhere:

@@ -30,7 +30,7 @@ def records_here() -> "Iterator[tuple[Records, Project]]":
 @contextmanager
 def issued_records() -> "Iterator[Records]":
     """Open the records that hold issued papers; none are made where there are none."""
-    from generator.workflows.marking import refuse_without_issues
+    from generator.workflows.answers import refuse_without_issues
 
     refused = refuse_without_issues(project_here())
     if refused is not None:

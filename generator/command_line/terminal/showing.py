@@ -12,7 +12,7 @@ from generator.workflows import Refused
 from generator.workflows.project import Project
 
 if TYPE_CHECKING:
-    from generator.workflows.printing_papers import Finished
+    from generator.workflows.papers import Finished
 
 T = TypeVar("T")
 

@@ -56,6 +56,7 @@ __all__ = [
     "accept_number",
     "accept_option",
     "corrected_form",
+    "count_significant_digits",
     "effect_on",
     "in_words",
     "key_options",
@@ -67,6 +68,5 @@ __all__ = [
     "refuse_misfit",
     "response_as_plain",
     "response_from_plain",
-    "count_significant_digits",
     "spellings",
 ]

@@ -30,7 +30,7 @@ from generator.records.sittings.results import (
     passed_since,
     results_of,
 )
-from generator.records.sittings.sittings import Kept, Sitting, sittings_of
+from generator.records.sittings.sittings import Kept, sittings_of
 from generator.records.sittings.stored_marks import KeptMark, Marked, StoredFinding, all_markings
 
 __all__ = [
@@ -47,7 +47,6 @@ __all__ = [
     "PaperFindings",
     "PrintedQuestion",
     "Result",
-    "Sitting",
     "StoredFinding",
     "StoredForm",
     "all_markings",

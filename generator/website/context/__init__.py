@@ -12,43 +12,35 @@ from generator.website.context.page_context import (
     SiteFile,
 )
 from generator.website.context.page_parts import PagePart, page_parts
-from generator.website.context.prose import (
-    TABLE_START,
-    Block,
-    phrase,
-    plain_words,
-    prose,
-    rendered,
-)
+from generator.website.context.prose import Block, phrase, plain_words, prose, rendered
 from generator.website.context.site_context import SiteContext, cited_of_question
 from generator.website.context.site_memory import SiteMemory
 from generator.website.context.theme_templates import theme_templates
 from generator.website.context.worked import readable, relation_tags, worked_example
 
 __all__ = [
-    "SiteMemory",
-    "caution_words",
-    "PagePart",
-    "PageSection",
-    "page_parts",
-    "plain_words",
-    "TABLE_START",
     "Block",
     "BuiltPage",
     "Course",
     "Heading",
     "PageContext",
+    "PagePart",
+    "PageSection",
     "Question",
     "SiteContext",
     "SiteFile",
+    "SiteMemory",
     "Variants",
     "bundles",
     "caution_box",
+    "caution_words",
     "cited_of_question",
     "hazard_anchor",
     "lesson_address",
     "objective_id",
+    "page_parts",
     "phrase",
+    "plain_words",
     "prose",
     "questions_address",
     "readable",

@@ -8,10 +8,9 @@ from generator.bank import Bank
 from generator.printing import PrintingRefused
 from generator.website import SiteRefused, build_into
 from generator.website.offline import ONE_FILE
-from generator.workflows.bank import sound
-from generator.workflows.checking import whole_project
+from generator.workflows.checking import sound, whole_project
 from generator.workflows.files import replace_folder, write_files
-from generator.workflows.printing_papers import PaperSettings, paper_files
+from generator.workflows.papers import PaperSettings, paper_files
 from generator.workflows.project import Project
 from generator.workflows.refusals import Refused, refused_with
 

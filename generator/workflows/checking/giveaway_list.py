@@ -4,7 +4,7 @@ from pathlib import Path
 
 from generator.questions import askables
 from generator.questions.giveaways import FILE, list_text
-from generator.workflows.bank import sound_bank
+from generator.workflows.checking.loading import sound_bank
 from generator.workflows.files import write_files
 from generator.workflows.project import Project
 from generator.workflows.refusals import Refused

@@ -6,8 +6,8 @@ from pathlib import Path
 from generator.bank import Bank, ScalarNode, Verdicts, written_texts
 from generator.diagnostics import Place, Problem, sorted_problems
 from generator.printing import PrintingRefused, unsettable
-from generator.workflows.bank import read_and_check
 from generator.workflows.checking.fillable_plans import blueprint_problems
+from generator.workflows.checking.loading import read_and_check
 from generator.workflows.project import Project
 
 

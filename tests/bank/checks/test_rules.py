@@ -8,7 +8,7 @@ from pathlib import Path
 import pytest
 
 from generator.bank.checks import RULES, check_bank
-from generator.bank.numeric_solution import Refusal
+from generator.bank.numbers.numeric_solution import Refusal
 from tests.bank.small_bank import REPOSITORY, SMALL_PROJECT, everything_found
 
 KEBAB = re.compile(r"[a-z]+(-[a-z]+)+")

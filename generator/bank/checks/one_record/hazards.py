@@ -6,8 +6,14 @@ from typing import Any
 from generator.bank.bank import Bank, Entry
 from generator.bank.checks.one_record.ordering import ordered_entries
 from generator.bank.checks.rule import Rule
-from generator.bank.guarding import StepHazards, Unguarded, step_hazards, unguarded
-from generator.bank.precedence import has_cycle, without
+from generator.bank.orders import (
+    StepHazards,
+    Unguarded,
+    has_cycle,
+    step_hazards,
+    unguarded,
+    without,
+)
 from generator.diagnostics import Problem, did_you_mean
 
 KINDS = ("meets", "guards", "ends")

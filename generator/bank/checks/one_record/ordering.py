@@ -5,7 +5,7 @@ from typing import Any
 
 from generator.bank.bank import Bank, Entry
 from generator.bank.checks.rule import Rule
-from generator.bank.precedence import count_orders, has_cycle, is_legal, without
+from generator.bank.orders import count_orders, has_cycle, is_legal, without
 from generator.diagnostics import Problem
 
 MOST_ORDERS = 24

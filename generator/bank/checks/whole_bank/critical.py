@@ -5,7 +5,7 @@ from collections.abc import Iterator
 from generator.bank.bank import Bank
 from generator.bank.checks.rule import Rule
 from generator.bank.checks.whole_bank.honesty import is_from_memory
-from generator.bank.precedence import transitive_closure
+from generator.bank.orders import transitive_closure
 from generator.diagnostics import Problem
 
 # what a marker weighs, or what has a mark for each part, opens no gate

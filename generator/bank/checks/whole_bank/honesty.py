@@ -7,9 +7,9 @@ from typing import Any
 from generator.bank.bank import Bank, Entry, module_of, objective_of
 from generator.bank.checks.numbers import numeric_entries
 from generator.bank.checks.rule import Rule
-from generator.bank.guarding import hazards_met
 from generator.bank.models import NumericItem, SourceTag
-from generator.bank.numeric_item import prepare
+from generator.bank.numbers import prepare
+from generator.bank.orders import hazards_met
 from generator.diagnostics import Problem
 from generator.refinishing import CATALOGUE
 

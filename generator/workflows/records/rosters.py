@@ -6,8 +6,8 @@ from pathlib import Path
 
 from generator.records import Person
 from generator.workflows.files import text_of
-from generator.workflows.people.printable_people import read_printable
 from generator.workflows.project import Project
+from generator.workflows.records.printable_people import read_printable
 from generator.workflows.refusals import Refused, refused_with
 
 

@@ -9,9 +9,9 @@ from fractions import Fraction
 from math import lcm, prod
 from typing import Literal
 
-from generator.bank.numeric_columns import answers
-from generator.bank.numeric_item import PreparedItem
-from generator.bank.numeric_solution import MAY_BE_BELOW_ZERO, MOST_DIGITS
+from generator.bank.numbers.numeric_columns import answers
+from generator.bank.numbers.numeric_item import PreparedItem
+from generator.bank.numbers.numeric_solution import MAY_BE_BELOW_ZERO, MOST_DIGITS
 from generator.formulas import Catalogue, Columns, NotByColumns, held_by
 
 Standing = Literal["accepted", "not-required", "look"]

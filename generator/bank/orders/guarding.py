@@ -4,7 +4,7 @@ from collections.abc import Collection, Iterable, Mapping, Sequence
 from dataclasses import dataclass, field
 from typing import Protocol
 
-from generator.bank.precedence import Pairs, transitive_closure
+from generator.bank.orders.precedence import Pairs, transitive_closure
 
 
 class HazardStep(Protocol):

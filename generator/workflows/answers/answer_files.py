@@ -23,8 +23,8 @@ from generator.marking.tables import (
 )
 from generator.records import Records
 from generator.records.sittings import StoredForm
+from generator.workflows.answers.known_papers import known_of
 from generator.workflows.files import line_of, text_of
-from generator.workflows.taking_in.known_papers import known_of
 
 Problems = tuple[Problem, ...]
 Forms = dict[str, StoredForm]

@@ -28,10 +28,10 @@ from generator.reports import (
     profile,
 )
 from generator.website.exam import report_page
+from generator.workflows.answers.issued_analysis import issues_of
 from generator.workflows.files import off_the_site, write_private_files
 from generator.workflows.project import Project
 from generator.workflows.refusals import refusing
-from generator.workflows.reporting.issued_analysis import issues_of
 
 Plain = Mapping[str, Any]
 # the start of its file names, and what gives its content once it is its turn

@@ -21,14 +21,10 @@ from generator.records import Records, RecordsRefused
 from generator.records.issues import FrozenForm, freeze, issue_of, same_request
 from generator.records.people import add_people, refuse_erased
 from generator.reports import CourseNames, course_names
-from generator.workflows.issuing.earlier_issues import past_of
-from generator.workflows.issuing.request import Request
-from generator.workflows.printing_papers import (
-    issue_files,
-    print_again,
-    settings_kept,
-    write_papers,
-)
+from generator.workflows.papers.earlier_issues import past_of
+from generator.workflows.papers.issue_papers import print_again, settings_kept, write_papers
+from generator.workflows.papers.paper_files import issue_files
+from generator.workflows.papers.request import Request
 from generator.workflows.project import Project, bank_hash
 from generator.workflows.refusals import Refused, refused_with, refusing
 

@@ -5,7 +5,7 @@ from dataclasses import dataclass
 
 from generator.assembly import form_labels
 from generator.records import Person
-from generator.workflows.printing_papers import PaperSettings
+from generator.workflows.papers.paper_files import PaperSettings
 
 
 @dataclass(frozen=True, slots=True)

@@ -28,8 +28,8 @@ from generator.marking.tables import (
     unknown_form,
 )
 from generator.records import Records
+from generator.workflows.answers.known_papers import known_of
 from generator.workflows.refusals import Refused
-from generator.workflows.taking_in.known_papers import known_of
 
 BACK = "back"
 WAYS = f"Enter = no answer, {ILLEGIBLE} = cannot read it, {BACK} = previous question"

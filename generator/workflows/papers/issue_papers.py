@@ -10,7 +10,7 @@ from generator.records import Records, RecordsRefused
 from generator.records.issues import Issue, drop_pending, issue_of, papers_written, pending_issues
 from generator.records.store import OWNER_FOLDER
 from generator.workflows.files import write_files
-from generator.workflows.printing_papers.paper_files import ANSWERS, PaperSettings, issue_files
+from generator.workflows.papers.paper_files import ANSWERS, PaperSettings, issue_files
 from generator.workflows.project import Project
 from generator.workflows.refusals import Refused, refusing
 

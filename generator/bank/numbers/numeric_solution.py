@@ -6,8 +6,8 @@ from fractions import Fraction
 from itertools import product
 from math import prod
 
-from generator.bank.numeric_columns import worked_alone
-from generator.bank.numeric_item import PreparedItem, Value
+from generator.bank.numbers.numeric_columns import worked_alone
+from generator.bank.numbers.numeric_item import PreparedItem, Value
 from generator.diagnostics import OutsideValidity
 from generator.formulas import Catalogue, FormulaRefused, evaluate, holds
 from generator.quantities import Band, Quantity, Unit, acceptance_band, number_text, round_to_step

@@ -8,9 +8,9 @@ from pathlib import Path
 from generator.records import Records, RecordsRefused
 from generator.records.certificates import Certificate, all_certificates
 from generator.records.leaving import pack_tables
-from generator.workflows.certifying import certificate_or_refusal
 from generator.workflows.files import off_the_site, write_private_folder
 from generator.workflows.project import Project
+from generator.workflows.records.certificates import certificate_or_refusal
 from generator.workflows.refusals import Refused, refusing
 
 

@@ -23,8 +23,8 @@ from generator.bank.models import (
     Term,
 )
 from generator.bank.nodes import BrokenNode, MappingNode, Node, ScalarNode
-from generator.bank.record_reading import as_mapping, read_record
-from generator.bank.yaml_source import read_yaml
+from generator.bank.reading.record_reading import as_mapping, read_record
+from generator.bank.reading.yaml_source import read_yaml
 from generator.diagnostics import Place, Problem, did_you_mean
 
 R = TypeVar("R", bound=Record)

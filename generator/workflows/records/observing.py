@@ -13,7 +13,7 @@ from generator.records.practice import (
     seen_of,
     sheet_steps,
 )
-from generator.workflows.printing_papers import procedure_named
+from generator.workflows.papers import procedure_named
 from generator.workflows.refusals import Refused, refusing
 
 

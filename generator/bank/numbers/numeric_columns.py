@@ -4,7 +4,7 @@ from collections.abc import Mapping
 from fractions import Fraction
 from typing import Literal
 
-from generator.bank.numeric_item import PreparedItem, Value
+from generator.bank.numbers.numeric_item import PreparedItem, Value
 from generator.formulas import Catalogue, Column, Columns, Formula, NotByColumns, held_by
 
 
