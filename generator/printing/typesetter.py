@@ -5,6 +5,7 @@ import re
 from collections.abc import Mapping
 from functools import cache
 from pathlib import Path
+from threading import local
 from typing import Any
 
 import typst
@@ -70,8 +71,8 @@ def has_characters(text: str, *, fonts: Path) -> bool:
 
 
 @cache
-def _compiler(fonts: Path) -> typst.Compiler:
-    # One engine for all papers of a run: it reads fonts and templates once.
+def _fonts(fonts: Path) -> typst.Fonts:
+    # read and looked at once for all papers of a run
     known = typst.Fonts(include_system_fonts=False, font_paths=[fonts])
     missing = sorted(set(FAMILIES) - set(known.families()))
     if missing:
@@ -79,7 +80,26 @@ def _compiler(fonts: Path) -> typst.Compiler:
     damaged = unusable_cuts(fonts)
     if damaged:
         raise PrintingRefused(f"Missing or damaged in {fonts}: {', '.join(damaged)}.")
-    return typst.Compiler(root=TEMPLATES, font_paths=known, ignore_system_fonts=True)
+    return known
+
+
+class _Engines(local):
+    """The engines of one thread; one engine never sets two papers at once."""
+
+    def __init__(self) -> None:
+        self.by_fonts: dict[Path, typst.Compiler] = {}
+
+
+_ENGINES = _Engines()
+
+
+def _compiler(fonts: Path) -> typst.Compiler:
+    engines = _ENGINES.by_fonts
+    if fonts not in engines:
+        engines[fonts] = typst.Compiler(
+            root=TEMPLATES, font_paths=_fonts(fonts), ignore_system_fonts=True
+        )
+    return engines[fonts]
 
 
 def _refusal(template: str, content: Mapping[str, Any], reason: str) -> PrintingRefused:

@@ -2,6 +2,7 @@
 
 from collections.abc import Callable, Iterable, Iterator, Sequence
 from dataclasses import dataclass
+from functools import partial
 from typing import Any
 
 from generator.issued import IssuedForm
@@ -14,6 +15,7 @@ from generator.printing import (
     feedback_sheet,
     marking_guide,
     question_paper,
+    side_by_side,
 )
 from generator.website.exam import sitting_page
 from generator.workflows.project import Project
@@ -54,13 +56,18 @@ def issue_files(
     watched  goes through the forms one by one, so that somebody can be told how far it is
     """
     files: dict[str, bytes] = {}
-    for form in watched(forms):
-        files.update(_set(project, form, settings, _SHEETS))
-        files.update(_set(project, form, settings, _AFTERWARDS))
-        if settings.on_screen:
-            files[f"{_start(form)}-on-screen.html"] = sitting_page(form, fonts=project.fonts)
+    made = side_by_side(partial(_all_of_form, project, form, settings) for form in forms)
+    for _, of_form in zip(watched(forms), made, strict=True):
+        files.update(of_form)
     files["class-key.pdf"] = class_key(forms, **_layout(project, settings))
     files[ANSWERS] = answer_table(forms).encode("utf-8")
+    return files
+
+
+def _all_of_form(project: Project, form: IssuedForm, settings: PaperSettings) -> dict[str, bytes]:
+    files = dict(_set(project, form, settings, (*_SHEETS, *_AFTERWARDS)))
+    if settings.on_screen:
+        files[f"{_start(form)}-on-screen.html"] = sitting_page(form, fonts=project.fonts)
     return files
 
 
