@@ -15,7 +15,7 @@ from generator.reports.intervals import FEWEST, METHOD
 from generator.wording import counted, percent
 
 Plain = dict[str, Any]
-MOST_OBJECTIVES, MOST_SLIPS, MOST_MISSES = 7, 5, 5
+MOST_OBJECTIVES, MOST_SLIPS, MOST_MISSES = 6, 4, 5
 PART_MARKS = (
     "A share counts part marks; its interval takes every answer as one and as independent of the "
     "others, so it is a little too narrow where one person answered several."
