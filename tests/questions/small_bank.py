@@ -10,8 +10,6 @@ FRAME = {
     "bank.yml": """
         title: Trailer bay
         edition: "1"
-        language: en
-        rounding: half up in decimal, once, at the end
         """,
     "outline.yml": """
         modules:

@@ -75,7 +75,7 @@ def test_the_same_form_always_gives_the_same_question(bank):
 
 
 def test_another_edition_of_the_bank_draws_anew(bank, tmp_path):
-    sheet = "title: Trailer bay\nedition: '2'\nlanguage: en\nrounding: half up\n"
+    sheet = "title: Trailer bay\nedition: '2'\n"
     other = bank_of(tmp_path, {**FULL, "bank.yml": sheet})
     assert (salt(bank), salt(other)) == ("Trailer bay|1", "Trailer bay|2")
     name = "film_build/films/wet"

@@ -16,8 +16,6 @@ class BankSheet(Record):
 
     title: Text
     edition: Text
-    language: Text
-    rounding: Text
     places: tuple[Text, ...] = ()
 
 
