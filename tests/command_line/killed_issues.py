@@ -22,8 +22,8 @@ from generator.records import open_records  # noqa: E402
 from generator.records.issues.issues import issue_of  # noqa: E402
 from generator.records.store.database import integrity_problems  # noqa: E402
 from generator.workflows.papers import new_issue  # noqa: E402
-from generator.workflows.papers.issue_papers import settings_of  # noqa: E402
 from generator.workflows.papers.paper_files import issue_files  # noqa: E402
+from generator.workflows.papers.pending_papers import settings_of  # noqa: E402
 from generator.workflows.project import Project  # noqa: E402
 from tests.command_line.issue_project import issuing_project  # noqa: E402
 from tests.command_line.running import run  # noqa: E402

@@ -9,7 +9,7 @@ import pytest
 from generator.printing import PrintingRefused
 from generator.records import open_records
 from generator.records.issues.issues import issue_of, pending_issues
-from generator.workflows.papers import issue_papers
+from generator.workflows.papers import pending_papers
 from tests.command_line.issue_project import ISSUE, issuing_project, printed
 from tests.command_line.running import misuse, run
 from tests.records.small_disk import small_disk as small_disk
@@ -116,7 +116,7 @@ def test_an_issue_that_was_stopped_before_its_papers_is_finished_by_the_next_com
         raise Killed
 
     with monkeypatch.context() as stopped:
-        stopped.setattr(issue_papers, "write_files", killed)
+        stopped.setattr(pending_papers, "write_files", killed)
         with pytest.raises(Killed):
             run(root, *ISSUE)
     assert states(root) == ["pending"]
@@ -137,7 +137,7 @@ def test_a_disk_that_refuses_the_papers_leaves_neither_papers_nor_issue(
         raise OSError(errno.ENOSPC, "No space left on device", "printed/issue-1")
 
     with monkeypatch.context() as disk:
-        disk.setattr(issue_papers, "write_files", full)
+        disk.setattr(pending_papers, "write_files", full)
         result = run(root, *ISSUE)
     assert result.exit_code == 1
     assert result.stderr.splitlines()[-1] == ("Error: printed/issue-1: No space left on device")
@@ -178,7 +178,7 @@ def test_papers_that_cannot_be_set_again_are_one_sentence_and_stay_as_they_were(
 
     run(root, *ISSUE)
     first = printed(root)
-    monkeypatch.setattr(issue_papers, "issue_files", refuse)
+    monkeypatch.setattr(pending_papers, "issue_files", refuse)
     result = run(root, *command)
     assert result.exit_code == 1
     assert result.stderr == (

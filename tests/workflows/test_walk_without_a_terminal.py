@@ -21,8 +21,8 @@ from generator.workflows.answers.mark import mark_papers, preview_marks
 from generator.workflows.answers.paper_entry import open_entry
 from generator.workflows.answers.report_files import Wanted, write_reports
 from generator.workflows.checking.loading import sound_bank
-from generator.workflows.papers.issue_papers import print_again
 from generator.workflows.papers.new_issue import issue_papers
+from generator.workflows.papers.pending_papers import print_again
 from generator.workflows.papers.request import request_papers
 from generator.workflows.papers.voiding import plan_void, void_issue
 from generator.workflows.project import Project, find_project, known_plan

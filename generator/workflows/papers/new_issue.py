@@ -22,8 +22,8 @@ from generator.records.issues import FrozenForm, freeze, issue_of, same_request
 from generator.records.people import add_people, refuse_erased
 from generator.reports import CourseNames, course_names
 from generator.workflows.papers.earlier_issues import past_of
-from generator.workflows.papers.issue_papers import print_again, settings_kept, write_papers
 from generator.workflows.papers.paper_files import issue_files
+from generator.workflows.papers.pending_papers import print_again, settings_kept, write_papers
 from generator.workflows.papers.request import Request
 from generator.workflows.project import Project, bank_hash
 from generator.workflows.refusals import Refused, refused_with, refusing
