@@ -1,6 +1,7 @@
-/* The one name that all scripts share, and short ways to make and find elements. */
+/* The one name that all scripts share, and short ways to make and find elements. A generated list
+   may stand before it and bring the name with it. */
 "use strict";
-window.Guidecoat = /** @type {GuidecoatScripts} */ ({});
+window.Guidecoat = /** @type {GuidecoatScripts} */ (window.Guidecoat || {});
 
 Guidecoat.element = (name, className, text) => {
   const made = document.createElement(name);
