@@ -27,10 +27,11 @@ from generator.bank.reading import load_bank, read_yaml
 from generator.bank.record_version import record_version
 from generator.bank.schemas import record_schemas
 from generator.bank.table_rows import table_rows
-from generator.bank.verdicts import Verdicts
+from generator.bank.verdicts import Verdicts, frame_digest
 from generator.bank.written_texts import written_texts
 
 __all__ = [
+    "frame_digest",
     "Bank",
     "Entry",
     "ListNode",

@@ -7,13 +7,26 @@ needed: without it the record is judged.
 from bisect import bisect_right
 from collections.abc import Iterable, Iterator, Mapping
 from hashlib import sha256
+from pathlib import Path
 from typing import Any
 
 from generator.bank.bank import Bank, Entry
 from generator.diagnostics import Place, Problem
 
+# what every record of a bank can rest on
+FRAME = ("bank", "outline", "sources", "hazards", "places", "glossary")
 GROUPS = ("items", "procedures", "faults", "tables")
 Kept = tuple[int, int, str, str, str, str]
+
+
+def frame_digest(folder: Path) -> str:
+    """Return a digest of the files on which every record of a bank can rest.
+
+    folder  the question bank; a file that is missing counts as one without a text
+    """
+    files = (folder / f"{name}.yml" for name in FRAME)
+    texts = (file.read_bytes() if file.is_file() else b"" for file in files)
+    return sha256(b"".join(sha256(text).digest() for text in texts)).hexdigest()
 
 
 class Verdicts:

@@ -4,7 +4,7 @@ from collections.abc import Callable, Iterable, Mapping
 from pathlib import Path
 from typing import Any
 
-from generator.bank import Bank, Entry, table_rows
+from generator.bank import Bank, Entry, Verdicts, table_rows
 from generator.bank.checks import checked_bank
 from generator.diagnostics import Problem, has_errors, sorted_problems
 from generator.issued import issued_question
@@ -16,15 +16,20 @@ from generator.website.questions import relations_of_items
 
 
 def read_course(
-    bank_folder: Path, lessons: Path, theme: Path, drawn: DrawnQuestions | None = None
+    bank_folder: Path,
+    lessons: Path,
+    theme: Path,
+    drawn: DrawnQuestions | None = None,
+    verdicts: Verdicts | None = None,
 ) -> tuple[Course | None, tuple[Problem, ...]]:
     """Read the bank by the same rules as the check, and return the course it gives.
 
-    theme  its templates, by which the texts of lessons are looked at
-    drawn  questions of an earlier reading, used again where nothing changed
+    theme     its templates, by which the texts of lessons are looked at
+    drawn     questions of an earlier reading, used again where nothing changed
+    verdicts  of an earlier reading, on records that have not changed
     Where a problem is an error there is no course.
     """
-    bank, problems = checked_bank(bank_folder, lessons)
+    bank, problems = checked_bank(bank_folder, lessons, verdicts)
     found = list(problems)
     if bank is not None:
         said = {problem.place for problem in found}

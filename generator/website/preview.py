@@ -7,12 +7,14 @@ where their records changed, and written again only where they or what they show
 import shutil
 import sys
 import tempfile
-from collections.abc import Callable
+from collections.abc import Callable, Mapping
 from pathlib import Path
+from typing import Any
 
 from jinja2 import TemplateError
 from markupsafe import Markup
 
+from generator.bank import Verdicts, frame_digest
 from generator.diagnostics import Problem, as_text, has_errors
 from generator.questions import DrawnQuestions
 from generator.website.context import BuiltPage, SiteMemory, theme_templates
@@ -35,6 +37,7 @@ class Preview:
         self._folders = course_folders(config_file)
         self._site = site
         self._drawn = DrawnQuestions()
+        self._judged: Mapping[str, Any] = {}
         self._memory = SiteMemory()
         self._pages: dict[str, BuiltPage] = {}
         self._files: dict[str, str] = {}
@@ -49,7 +52,11 @@ class Preview:
     def refresh(self) -> str:
         """Bring the pages up to date; return what keeps them as they were, or ""."""
         found = self._folders
-        course, problems = read_course(found.bank, found.lessons, found.theme, self._drawn)
+        verdicts = Verdicts(frame_digest(found.bank), self._judged)
+        course, problems = read_course(
+            found.bank, found.lessons, found.theme, self._drawn, verdicts
+        )
+        self._judged = verdicts.used
         if course is None:
             return self._said(problems)
         templates = _templates_of(found.theme)

@@ -7,6 +7,7 @@ from pathlib import Path
 import pytest
 
 import generator
+from generator.bank import verdicts
 from generator.bank.checks import numbers
 from generator.command_line.terminal import cache_folder
 from generator.workflows.verdicts import fingerprint
@@ -138,6 +139,17 @@ def test_changed_code_judges_every_record_again(
     monkeypatch.setattr(fingerprint, "code_digest", lambda machine: "another edition of the rules")
     assert checked(root, cache) == first
     assert set(judged) == everything
+
+
+def test_what_a_record_rests_on_is_named_alike_with_and_without_a_bank() -> None:
+    assert verdicts.FRAME == fingerprint.FRAME
+
+
+@pytest.mark.parametrize("name", verdicts.FRAME)
+def test_each_file_of_the_frame_changes_its_digest(name: str, root: Path) -> None:
+    before = verdicts.frame_digest(root / "question_bank")
+    (root / "question_bank" / f"{name}.yml").write_text("another: text\n", "utf-8")
+    assert verdicts.frame_digest(root / "question_bank") != before
 
 
 def test_all_of_the_generator_counts_as_the_code() -> None:

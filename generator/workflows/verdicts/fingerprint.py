@@ -9,7 +9,7 @@ from generator.workflows.project import Project
 
 _CODE = Path(__file__).parents[2]
 _CODE_ENDINGS = (".py", ".tsv", ".typ")
-# what every record of a bank can rest on
+# as in `bank.verdicts`, which a check that finds nothing changed does not load
 FRAME = ("bank", "outline", "sources", "hazards", "places", "glossary")
 
 
