@@ -2,6 +2,7 @@
 
 import re
 from collections.abc import Callable
+from functools import lru_cache
 from typing import Any, TypeAlias
 
 import yaml
@@ -23,6 +24,8 @@ _LOADER = getattr(yaml, "CLoader", yaml.Loader)
 MOST_LEVELS = 30
 
 
+# a preview reads the same files again and again; nobody changes a node
+@lru_cache(maxsize=2048)
 def read_yaml(text: str, path: str) -> tuple[Node | None, tuple[Problem, ...]]:
     """Return the document as nodes with places, and every problem of its form.
 
