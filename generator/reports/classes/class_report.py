@@ -15,7 +15,9 @@ from generator.reports.intervals import FEWEST, METHOD
 from generator.wording import counted, percent
 
 Plain = dict[str, Any]
-MOST_OBJECTIVES, MOST_SLIPS, MOST_MISSES = 6, 4, 5
+MOST_MISSES = 5
+# how many objectives and slips a page has room for, beside so many people
+SMALL_CLASS, BESIDE_A_SMALL_CLASS, BESIDE_A_LARGE_ONE = 25, (7, 5), (6, 4)
 PART_MARKS = (
     "A share counts part marks; its interval takes every answer as one and as independent of the "
     "others, so it is a little too narrow where one person answered several."
@@ -28,6 +30,9 @@ def class_report(sat: AnsweredIssue, names: CourseNames, analysis: PooledAnalysi
     analysis  of these papers, or of these pooled with earlier ones
     """
     papers = sat.papers
+    most_objectives, most_slips = (
+        BESIDE_A_SMALL_CLASS if len(papers) <= SMALL_CLASS else BESIDE_A_LARGE_ONE
+    )
     issue = sat.issue
     looks, looks_note = items_to_look_at(analysis, _stems(papers))
     objectives = objectives_to_reteach(papers, names)
@@ -46,8 +51,8 @@ def class_report(sat: AnsweredIssue, names: CourseNames, analysis: PooledAnalysi
         "summary": summary_sentences(papers),
         "people": [person_row(paper) for paper in papers],
         "unanswered": unanswered_words(sat),
-        "objectives": [_objective(o, names) for o in objectives[:MOST_OBJECTIVES]],
-        "objectives_note": _objectives_note(objectives),
+        "objectives": [_objective(o, names) for o in objectives[:most_objectives]],
+        "objectives_note": _objectives_note(objectives, most_objectives),
         "slips": [
             {
                 "made": f"{slip.made} of {slip.asked}",
@@ -55,9 +60,9 @@ def class_report(sat: AnsweredIssue, names: CourseNames, analysis: PooledAnalysi
                 "text": slip.slip.text,
                 "about": names.objective(slip.objective),
             }
-            for slip in slips[:MOST_SLIPS]
+            for slip in slips[:most_slips]
         ],
-        "slips_note": _slips_note(len(slips)),
+        "slips_note": _slips_note(len(slips), most_slips),
         "misses": [
             {
                 "about": miss.hazard or names.objective(miss.objective),
@@ -98,12 +103,12 @@ def _objective(objective: Objective, names: CourseNames) -> Plain:
     }
 
 
-def _objectives_note(objectives: tuple[Objective, ...]) -> str:
+def _objectives_note(objectives: tuple[Objective, ...], most: int) -> str:
     if not objectives:
         return "No objective lost marks."
-    left = len(objectives) - MOST_OBJECTIVES
-    said = [f"{left} more objectives lost marks."] if left > 0 else []
-    if any(not objective.is_ranked for objective in objectives[:MOST_OBJECTIVES]):
+    left = len(objectives) - most
+    said = [f"{counted(left, 'more objective', 'more objectives')} lost marks."] if left > 0 else []
+    if any(not objective.is_ranked for objective in objectives[:most]):
         said.append(f"Fewer than {FEWEST} answers: too few to say, so only counts are shown.")
     return " ".join(said)
 
@@ -114,10 +119,10 @@ def _pooled_words(analysis: PooledAnalysis) -> str:
     return many if len(analysis.issues) > 1 else ""
 
 
-def _slips_note(slips: int) -> str:
+def _slips_note(slips: int, most: int) -> str:
     if not slips:
         return "No slip was made twice."
-    return _more_slips(slips - MOST_SLIPS)
+    return _more_slips(slips - most)
 
 
 def _more_slips(left: int) -> str:
