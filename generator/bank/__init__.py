@@ -1,8 +1,6 @@
 """From text files to trustworthy records: reading, typing, checking.
 
-Imports formulas, refinishing, quantities and diagnostics. Files: nodes and yaml_source (text with
-places), records (the classes), record_version, typing (nodes to records), bank, loader, lessons,
-checks, schemas, figures. PyYAML stays in yaml_source.
+Imports formulas, refinishing, quantities and diagnostics. PyYAML stays in `reading`.
 """
 
 from generator.bank.bank import Bank, Entry, module_of, objective_of

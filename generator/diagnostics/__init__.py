@@ -1,6 +1,6 @@
 """Places and problems: what went wrong, where, and how to mend it.
 
-Imports nothing of ours. Files: place, problem, suggestion, report, seen_text, validity.
+Imports nothing of ours.
 """
 
 from generator.diagnostics.place import Place

@@ -1,8 +1,7 @@
 """Formulas with units that authors may write, read and worked out without running anything.
 
 Imports quantities and diagnostics; knows no trade relation, only what one must offer
-(catalogue_protocol). Files: syntax, scan, literals, parse, catalogue_protocol, binding,
-ratio_functions, unit_rules, units_check, evaluate, column, columns, comparison.
+(catalogue_protocol).
 """
 
 from generator.formulas.binding import bind, pick_result

@@ -113,13 +113,3 @@ class WrittenAnswerKey(TypedDict):
 
     points: list[IssuedPoint]
     model: str
-
-
-AnswerKey = (
-    NumericAnswerKey
-    | ChoiceAnswerKey
-    | MultipleResponseAnswerKey
-    | OrderAnswerKey
-    | MatchAnswerKey
-    | WrittenAnswerKey
-)

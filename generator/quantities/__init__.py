@@ -1,7 +1,7 @@
 """Exact numbers with units: sizes, rounding, accepted bands, wording and reading.
 
-Imports diagnostics only. Files: dimension, unit_definitions, units, quantity, rounding,
-acceptance, wording, reading. Every number is a Fraction; no float comes in or goes out.
+Imports diagnostics only. Every number is a Fraction; no float comes in or
+goes out.
 """
 
 from generator.quantities.acceptance import Band, Limit, acceptance_band

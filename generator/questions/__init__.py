@@ -1,8 +1,6 @@
 """From items and records to solved questions: drawing, deriving, working.
 
-Imports bank and what lies below it. Files: stream (repeatable chance), question (the records),
-numeric and working, ordering, lettering, from_procedure, from_fault, from_table, pool (all that can
-be asked), versions, study (what the site shows), sources, cautions.
+Imports bank and what lies below it.
 """
 
 from generator.questions.cautions import hazard_cautions

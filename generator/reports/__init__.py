@@ -1,11 +1,6 @@
 """What marks mean: for a person, for a class, for a new hire, and for the questions themselves.
 
-Imports records and what lies below; gives plain data that paper and page lay out. Files:
-sat_papers with answered_issue (what was answered), course_names, intervals, fixed_words;
-person_report over result_sentences, slip_sentences, module_counts, panel_strip, study;
-class_report over class_people, reteach, class_slips, looks_bad;
-profile over tasks with guessing_odds, paperwork, placement;
-pooled_analysis over pooled_answers and pooled_options; pooled_plain.
+Imports records and what lies below; gives plain data that paper and page lay out.
 """
 
 from generator.records.sittings import AnsweredPaper

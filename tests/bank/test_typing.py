@@ -4,8 +4,9 @@ import pytest
 
 from generator.bank.models import Blueprint, ChoiceItem, NumericItem, Outline, Procedure, Term
 from generator.bank.models.fields import Record
-from generator.bank.reading.record_reading import as_mapping, read_record
+from generator.bank.reading.record_reading import RENAMED, as_mapping, read_record
 from generator.bank.reading.yaml_source import read_yaml
+from generator.bank.schemas import record_schemas
 
 CHOICE = """\
 kind: choice
@@ -61,6 +62,25 @@ def test_a_name_missing_deep_inside_is_reported_at_its_own_entry() -> None:
     assert found(ChoiceItem, broken) == [
         "8:6 missing-key: 'text' is missing here / add 'text: ...' below 'feedback'"
     ]
+
+
+def test_an_old_name_is_told_once_with_the_new_one() -> None:
+    renamed = CHOICE.replace("use: study", "pool: study").replace(
+        "feedback: It tips", "says: It tips"
+    )
+    assert found(ChoiceItem, renamed) == [
+        "3:1 unknown-key: 'pool' is not a name that belongs here / it is called 'use' now",
+        "7:41 unknown-key: 'says' is not a name that belongs here / it is called 'feedback' now",
+    ]
+
+
+@pytest.mark.parametrize(
+    ("old", "new"), [(old, new) for old, names in RENAMED.items() for new in names]
+)
+def test_every_new_name_belongs_to_some_record(old: str, new: str) -> None:
+    schemas = "".join(record_schemas().values())
+    assert f'"{new}": {{' in schemas
+    assert old != new
 
 
 @pytest.mark.parametrize(

@@ -65,6 +65,11 @@ def _follows(node: Node, path: Path, error: ErrorDetails) -> bool:
         # entries that do not fit are not counted, and are reported themselves
         found = list(walk(node, path))[-1]
         return isinstance(found, ListNode) and len(found.items) >= error["ctx"]["min_length"]
+    if error["type"] == "missing":
+        # what stands there under its old name is reported as that
+        parent = list(walk(node, path[:-1]))[-1]
+        names = parent.keys if isinstance(parent, MappingNode) else {}
+        return any(path[-1] in RENAMED.get(name, ()) for name in names)
     # a field that reads a whole list at once complains about the list, not the entry
     return error["type"] == "value_error" and holds_broken(node, path)
 

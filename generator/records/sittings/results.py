@@ -61,11 +61,6 @@ def all_results(connection: sqlite3.Connection) -> Iterator[Result]:
     return map(_result, connection.execute(f"{_RESULTS} ORDER BY p.code, sat, s.id"))
 
 
-def latest_by_paper(results: tuple[Result, ...]) -> tuple[Result, ...]:
-    """Return the last result of each blueprint; results come oldest first."""
-    return tuple({result.blueprint: result for result in results}.values())
-
-
 def open_retests(connection: sqlite3.Connection) -> Iterator[Result]:
     """Return each person's last result of a paper where it was not passed."""
     # with max() SQLite gives the other columns of the row that holds the maximum

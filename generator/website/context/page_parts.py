@@ -30,7 +30,7 @@ class PagePart(NamedTuple):
 
     @property
     def is_late(self) -> bool:
-        """Say whether it is filled once the whole page is known."""
+        """Return whether it is filled once the whole page is known."""
         return self.blocks == (LATE,)
 
 

@@ -27,7 +27,7 @@ class Slots:
 
     @property
     def are_used(self) -> bool:
-        """Say whether anything differs."""
+        """Return whether anything differs."""
         return bool(self._marks)
 
     def text(self, texts: Sequence[str], write: Write) -> Markup:
