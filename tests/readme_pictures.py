@@ -45,8 +45,9 @@ def answer_a_slip(page: Page) -> None:
     """Type the first known slip of a numeric question and show what the page says of it."""
     question = page.locator('[data-item="film_build/dry_from_wet/wet_film_for_target"]')
     question.evaluate("node => { node.hidden = false; }")
-    marking = question.locator("script.marking").evaluate("node => JSON.parse(node.textContent)")
-    slip = marking["variants"][0]["slips"][0]
+    slip = question.evaluate(
+        "({ questionData: { variants: [first] } }) => Guidecoat.bandOf(first.slips[0], first.step)"
+    )
     low, high = (as_number(slip[end]) for end in ("low", "high"))
     question.locator("input.number").fill(f"{(low + high) / 2:.2f}")
     question.locator("button.check").click()
