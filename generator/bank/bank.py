@@ -6,7 +6,9 @@ from typing import Any, Generic, TypeVar
 
 from generator.bank.models import (
     BankSheet,
+    Belief,
     Blueprint,
+    DataSheet,
     Fault,
     Giveaways,
     Hazard,
@@ -91,6 +93,8 @@ class Bank:
     blueprints: Mapping[str, Entry[Blueprint]]
     hazards: Mapping[str, Entry[Hazard]] = field(default_factory=dict)
     places: Mapping[str, Entry[RulePlace]] = field(default_factory=dict)
+    data_sheets: Mapping[str, Entry[DataSheet]] = field(default_factory=dict)
+    beliefs: Mapping[str, Entry[Belief]] = field(default_factory=dict)
     giveaways: Entry[Giveaways] | None = None
     lessons: tuple[Lesson, ...] = ()
     figures: tuple[str, ...] = ()

@@ -22,6 +22,8 @@ def bank_figures(bank: Bank) -> dict[str, Any]:
         "procedures": len(bank.procedures),
         "faults": len(bank.faults),
         "tables": len(bank.tables),
+        "data_sheets": len(bank.data_sheets),
+        "beliefs": len(bank.beliefs),
         "figures": len(shown_figures(bank)),
         "lessons": sum(1 for module in bank.modules if module.lesson),
         "glossary": len(bank.glossary),

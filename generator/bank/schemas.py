@@ -7,8 +7,10 @@ from pydantic import BaseModel, TypeAdapter
 
 from generator.bank.models import (
     BankSheet,
+    Belief,
     Blueprint,
     ChoiceItem,
+    DataSheet,
     Fault,
     Giveaways,
     Hazard,
@@ -32,6 +34,7 @@ _FILES: dict[str, type[BaseModel]] = {
     "fault": Fault,
     "table": Table,
     "blueprint": Blueprint,
+    "data_sheet": DataSheet,
     "giveaways": Giveaways,
 }
 _NAMED: dict[str, Any] = {
@@ -39,6 +42,7 @@ _NAMED: dict[str, Any] = {
     "glossary": dict[str, Term],
     "hazards": dict[str, Hazard],
     "places": dict[str, RulePlace],
+    "beliefs": dict[str, Belief],
 }
 _ANY_ITEM = NumericItem | ChoiceItem | MultipleResponseItem | OrderItem | MatchItem | WrittenItem
 

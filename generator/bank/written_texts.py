@@ -9,7 +9,8 @@ from generator.bank.nodes import Node, ScalarNode, scalars
 def written_nodes(bank: Bank) -> Iterator[Node]:
     """Return the items, records, sources, terms, hazards, plans and the outline as written."""
     groups = (bank.items, bank.procedures, bank.faults, bank.tables, bank.sources, bank.glossary)
-    for group in (*groups, bank.hazards, bank.places, bank.blueprints):
+    others = (bank.hazards, bank.places, bank.blueprints, bank.data_sheets, bank.beliefs)
+    for group in (*groups, *others):
         for entry in group.values():
             yield entry.node
     if bank.outline_node:

@@ -77,6 +77,8 @@ def course_from(bank: Bank, questions: Mapping[str, tuple[Variants, ...]], figur
         sources=_records(bank.sources),
         hazards=_records(bank.hazards),
         terms=_records(bank.glossary),
+        data_sheets=_records(bank.data_sheets),
+        beliefs=_records(bank.beliefs),
         questions=questions,
         relations=relations_of_items(bank),
         places=tuple(bank.places[n].record.title for n in bank.sheet.places if n in bank.places),

@@ -44,6 +44,8 @@ def test_the_small_bank_is_counted_by_kind_module_pool_and_source() -> None:
             "procedures": 1,
             "faults": 3,
             "tables": 1,
+            "data_sheets": 1,
+            "beliefs": 1,
             "figures": 1,
             "lessons": 2,
             "glossary": 2,

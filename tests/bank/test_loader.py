@@ -106,7 +106,7 @@ def test_a_device_or_a_file_without_end_is_not_read(
     root = small_project(tmp_path)
     put(root, "glossary.yml", "(removed)")
     (root / "question_bank" / "glossary.yml").symlink_to("/dev/zero")
-    monkeypatch.setattr("generator.bank.reading.loader.MOST_BYTES", 3000)
+    monkeypatch.setattr("generator.bank.reading.file_text.MOST_BYTES", 3000)
     put(root, "places.yml", "# " + "x" * 3000)
     _, problems = load_bank(root / "question_bank")
     found = [said(problem) for problem in problems if problem.place.line == 1]

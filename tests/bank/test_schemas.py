@@ -28,6 +28,8 @@ FILES = {
     "hazards": "hazards.yml",
     "places": "places.yml",
     "giveaways": "giveaways.yml",
+    "data_sheet": "data_sheets/*.yml",
+    "beliefs": "beliefs/*.yml",
 }
 
 

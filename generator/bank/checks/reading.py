@@ -52,6 +52,14 @@ RULES = (
         "options:\n  - text: Degrease it",
     ),
     Rule(
+        "unknown-document",
+        "error",
+        "An item names a whole document by the name of its file in data_sheets, or writes an "
+        "extract with title and rows.",
+        "sheet: surfacer",
+        "sheet: surfacer_2k",
+    ),
+    Rule(
         "list-length",
         "error",
         "The list is too short or too long.",

@@ -1,8 +1,9 @@
 """The typed records of the question bank, one class per thing an author writes.
 
-Files: fields (how text becomes a value), items, knowledge, frame.
+Files: fields (how text becomes a value), items, knowledge, documents, frame.
 """
 
+from generator.bank.models.documents import Belief, DataSheet
 from generator.bank.models.fields import Kind, Record, SourceTag, decimal
 from generator.bank.models.frame import (
     BankSheet,
@@ -34,10 +35,12 @@ from generator.bank.models.knowledge import Fault, Pair, Procedure, Step, Table
 
 __all__ = [
     "BankSheet",
+    "Belief",
     "Blueprint",
     "Cell",
     "ChoiceItem",
     "Critical",
+    "DataSheet",
     "Fault",
     "Giveaways",
     "Hazard",

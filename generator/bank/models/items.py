@@ -22,10 +22,15 @@ PairClass = Literal["danger", "ruins", "habit"]
 
 
 class Sheet(Record):
-    """An extract of a made-up data sheet that is printed with the item."""
+    """An extract of a made-up data sheet that is printed with the item.
+
+    rows      pairs of cells; a row of one cell is a heading, in a whole document only
+    document  name of the whole document that is printed, in data_sheets
+    """
 
     title: Text
     rows: Rows
+    document: Annotated[Text | None, Field(repr=False)] = None
 
 
 class Critical(Record):
@@ -55,7 +60,12 @@ class Item(Record):
     place       whose rule is asked, a name of places.yml; None where it holds anywhere
     apart_from  items that never share a paper with this one
     twin_of     items or records that ask the same thing; together they count as one
-    waived      warnings that do not hold here; no learner sees them, so a version leaves them out
+    sheet       an extract written here, or the name of a whole document in data_sheets
+    waived      warnings that do not hold here
+    scenario    whether it tells a situation in which somebody has to decide
+    reads_sheet whether it is answered by finding the lines of a whole document
+    confronts   beliefs that a learner who holds them answers it by
+    No learner sees the last four, so a version leaves them out.
     """
 
     level: Level
@@ -73,6 +83,9 @@ class Item(Record):
     not_with: tuple[Text, ...] = ()
     twin_of: tuple[Text, ...] = ()
     waived: Annotated[tuple[Waiver, ...], Field(repr=False)] = ()
+    scenario: Annotated[YesNo, Field(repr=False)] = False
+    reads_sheet: Annotated[YesNo, Field(repr=False)] = False
+    confronts: Annotated[tuple[Text, ...], Field(repr=False)] = ()
 
 
 class Given(Record):

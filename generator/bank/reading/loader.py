@@ -1,7 +1,7 @@
 """Loads a bank folder: the story of reading on one page."""
 
-from codecs import BOM_UTF8
 from collections.abc import Callable, Iterator, Mapping
+from dataclasses import replace
 from pathlib import Path
 from typing import TypeVar
 
@@ -9,7 +9,9 @@ from generator.bank.bank import Bank, Entry, Lesson
 from generator.bank.models import (
     ITEM_KINDS,
     BankSheet,
+    Belief,
     Blueprint,
+    DataSheet,
     Fault,
     Giveaways,
     Hazard,
@@ -23,13 +25,13 @@ from generator.bank.models import (
     Term,
 )
 from generator.bank.nodes import BrokenNode, MappingNode, Node, ScalarNode
+from generator.bank.reading.documents import with_document
+from generator.bank.reading.file_text import file_text, own_lines
 from generator.bank.reading.record_reading import as_mapping, read_record
 from generator.bank.reading.yaml_source import read_yaml
 from generator.diagnostics import Place, Problem, did_you_mean
 
 R = TypeVar("R", bound=Record)
-# a hundred times the longest file of the course; a mistake or a trap is longer
-MOST_BYTES = 8_000_000
 _NOTE_FOR_PEOPLE = ("REVIEW.md",)
 _SINGLE_FILES = frozenset(
     {
@@ -72,6 +74,8 @@ def load_bank(
         "faults": reading.one_a_file("faults", Fault),
         "tables": reading.one_a_file("tables", Table),
         "blueprints": reading.one_a_file("blueprints", Blueprint),
+        "data_sheets": reading.data_sheets,
+        "beliefs": reading.beliefs(),
     }
     giveaways = reading.one("giveaways.yml", Giveaways) if wanted("giveaways") else None
     items = reading.items()
@@ -103,34 +107,15 @@ class _Reading:
         self.problems: list[Problem] = []
         self.unread: set[str] = set()
         self.texts: dict[str, str] = {}
+        self.data_sheets = self.one_a_file("data_sheets", DataSheet)
 
     def shown(self, path: Path) -> str:
         return (Path(self.folder.name) / path.relative_to(self.folder)).as_posix()
 
     def text(self, path: Path, shown: str) -> str | None:
-        place, reason = Place(shown, 1, 1), ""
-        try:
-            if path.exists() and not path.is_file():
-                raise OSError("neither a folder nor a device holds a text")
-            if path.exists() and path.stat().st_size > MOST_BYTES:
-                message = f"a file of the bank or the course has at most {MOST_BYTES // 10**6} MB"
-                self.problems.append(Problem(place, "error", "file-unreadable", message))
-                return None
-            # some editors put a mark at the start of a file, which is no part of its text
-            data = path.read_bytes().removeprefix(BOM_UTF8)
-            text = data.decode("utf-8").replace("\r\n", "\n").replace("\r", "\n")
-            self.problems += _cut_off(text, shown)
-            return text
-        except FileNotFoundError:
-            reason = "the file is missing"
-        except OSError:
-            reason = "the file cannot be read"
-        except UnicodeDecodeError as error:
-            good = error.object[: error.start].decode("utf-8")
-            place = Place(shown, good.count("\n") + 1, len(good) - good.rfind("\n"))
-            reason = "the file is not UTF-8 text from here on"
-        self.problems.append(Problem(place, "error", "file-unreadable", reason))
-        return None
+        text, problems = file_text(path, shown)
+        self.problems += problems
+        return text
 
     def course(self, folder: Path) -> tuple[tuple[Lesson, ...], tuple[str, ...]]:
         lessons = []
@@ -203,7 +188,7 @@ class _Reading:
     def one_a_file(self, folder: str, kind: type[R]) -> Mapping[str, Entry[R]]:
         entries: dict[str, Entry[R]] = {}
         for path in sorted((self.folder / folder).glob("*.yml")):
-            if not self.wanted(f"{folder}/{path.stem}"):
+            if not (folder == "data_sheets" or self.wanted(f"{folder}/{path.stem}")):
                 self.unread.add(f"{folder}/{path.stem}")
                 continue
             node = self.node(path)
@@ -225,15 +210,45 @@ class _Reading:
             if mapping is None:
                 self.unread.add(f"items/{before}*")
                 continue
-            written = _own_lines(mapping, self.texts[self.shown(path)])
+            written = own_lines(mapping, self.texts[self.shown(path)])
             for name, node in mapping.entries.items():
                 start = mapping.keys[name]
+                node, shown = self.with_sheet(node)
                 item = self.item(node, start)
                 if item is None:
                     self.unread.add(f"items/{before}{name}")
                 else:
                     full = before + name
-                    entries[full] = Entry(full, item, node, start, written[start.line])
+                    entries[full] = Entry(full, item, node, start, written[start.line] + shown)
+        return entries
+
+    def with_sheet(self, node: Node) -> tuple[Node, str]:
+        """Return an item with the document it names in it, and the text of the document."""
+        name = node.entries.get("sheet") if isinstance(node, MappingNode) else None
+        if not isinstance(node, MappingNode) or not isinstance(name, ScalarNode):
+            return node, ""
+        document = self.data_sheets.get(name.text)
+        if document is not None:
+            return with_document(node, name, document.node), document.written
+        if f"data_sheets/{name.text}" not in self.unread:
+            message = f"there is no document '{name.text}' in data_sheets"
+            hint = did_you_mean(name.text, self.data_sheets) or "or write title and rows here"
+            self.problems.append(Problem(name.place, "error", "unknown-document", message, hint))
+        entries = {**node.entries, "sheet": BrokenNode(name.place)}
+        return MappingNode(entries, node.keys, node.place), ""
+
+    def beliefs(self) -> Mapping[str, Entry[Belief]]:
+        """Read the beliefs of each module; a name is 'module/belief'."""
+        entries: dict[str, Entry[Belief]] = {}
+        for path in sorted((self.folder / "beliefs").glob("*.yml")):
+            group = f"beliefs/{path.stem}"
+            mapping = self.mapping(path) if self.wanted(group) else None
+            if mapping is None:
+                self.unread.add(f"{group}/*")
+                continue
+            for entry in self._entries(mapping, group, Belief):
+                name = f"{path.stem}/{entry.name}"
+                entries[name] = replace(entry, name=name)
         return entries
 
     def item(self, node: Node, start: Place) -> Item | None:
@@ -259,6 +274,7 @@ class _Reading:
     def report_unread_files(self) -> None:
         """Report files that nothing reads, such as a misspelt ending or folder."""
         known = {"items", "procedures", "faults", "tables", "blueprints", "schemas"}
+        known |= {"data_sheets", "beliefs"}
         for path in sorted(self.folder.rglob("*")):
             inside = path.relative_to(self.folder).parts
             depth = 3 if inside[0] == "items" else 2
@@ -270,22 +286,3 @@ class _Reading:
                 message = "nothing reads this file; records are .yml files in the bank's folders"
                 place = Place(self.shown(path), 1, 1)
                 self.problems.append(Problem(place, "warning", "file-unread", message))
-
-
-def _own_lines(mapping: MappingNode, text: str) -> Mapping[int, str]:
-    """Return the lines of each named value of a file, by the line where its name stands."""
-    lines = text.split("\n")
-    starts = sorted(place.line for place in mapping.keys.values())
-    ends = [*(start - 1 for start in starts[1:]), len(lines)]
-    pairs = zip(starts, ends, strict=True)
-    return {start: "\n".join(lines[start - 1 : end]) for start, end in pairs}
-
-
-def _cut_off(text: str, path: str) -> Iterator[Problem]:
-    """Yield a warning where the last line has no end, as in a copy that was broken off."""
-    if text and not text.endswith("\n"):
-        last = text.rpartition("\n")[2]
-        place = Place(path, text.count("\n") + 1, len(last))
-        message = "the file ends in the middle of a line; it may have been cut off"
-        hint = "finish it; where it is whole, press Enter behind the last line"
-        yield Problem(place, "warning", "file-cut-off", message, hint)

@@ -4,7 +4,18 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field
 from typing import TypeAlias
 
-from generator.bank.models import Fault, Hazard, Module, Objective, Procedure, Source, Table, Term
+from generator.bank.models import (
+    Belief,
+    DataSheet,
+    Fault,
+    Hazard,
+    Module,
+    Objective,
+    Procedure,
+    Source,
+    Table,
+    Term,
+)
 from generator.issued import IssuedQuestion
 
 Question: TypeAlias = IssuedQuestion
@@ -36,6 +47,8 @@ class Course:
     sources: Mapping[str, Source] = field(default_factory=dict)
     hazards: Mapping[str, Hazard] = field(default_factory=dict)
     terms: Mapping[str, Term] = field(default_factory=dict)
+    data_sheets: Mapping[str, DataSheet] = field(default_factory=dict)
+    beliefs: Mapping[str, Belief] = field(default_factory=dict)
     questions: Mapping[str, tuple[Variants, ...]] = field(default_factory=dict)
     relations: Mapping[str, str] = field(default_factory=dict)
     places: tuple[str, ...] = ()

@@ -29,7 +29,8 @@ class SiteMemory:
         if cited != self._cited:
             self._cited, self._questions = cited, {}
         shown = (course.title, course.modules, course.figures, course.hazards, course.terms)
-        records = (*shown, course.procedures, course.faults, course.tables, course.rows)
+        said = (course.data_sheets, course.beliefs)
+        records = (*shown, *said, course.procedures, course.faults, course.tables, course.rows)
         if (cited, records) != self._records:
             self._records, self._pages = (cited, records), {}
 

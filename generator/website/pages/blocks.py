@@ -43,6 +43,18 @@ def lesson_blocks(desk: SiteContext) -> dict[str, Block]:
     def table(draft: PageContext, name: str, body: str) -> str:
         return table_html(name, draft, desk) or _missing(draft, "table", name)
 
+    def data_sheet(draft: PageContext, name: str, body: str) -> str:
+        document = draft.course.data_sheets.get(name)
+        if document is None:
+            return _missing(draft, "document", name)
+        return desk.fill("blocks/data_sheet.html", draft, name=name, record=document)
+
+    def belief(draft: PageContext, name: str, body: str) -> str:
+        record = draft.course.beliefs.get(name)
+        if record is None:
+            return _missing(draft, "belief", name)
+        return desk.fill("blocks/belief.html", draft, record=record)
+
     def question(draft: PageContext, name: str, body: str) -> str:
         variants = draft.course.question_named(name)
         if variants is None:
@@ -74,6 +86,8 @@ def lesson_blocks(desk: SiteContext) -> dict[str, Block]:
         "procedure": procedure,
         "fault": fault,
         "table": table,
+        "data_sheet": data_sheet,
+        "belief": belief,
         "question": question,
         "objectives": objectives,
         "modules": modules,

@@ -9,7 +9,7 @@ from generator.diagnostics import Place, Problem, did_you_mean
 from generator.refinishing import CATALOGUE
 
 _LINK = re.compile(r"\]\((source|term|lesson):([^)\s]*)\)")
-_BLOCK = re.compile(r"```([a-z]+)[ ]*(.*)")
+_BLOCK = re.compile(r"```([a-z_]+)[ ]*(.*)")
 _UNNAMED = ("caution", "sources", "modules")
 _GROUPS = {
     "source": "sources",
@@ -19,8 +19,10 @@ _GROUPS = {
     "fault": "faults",
     "table": "tables",
     "question": "items",
+    "data_sheet": "data_sheets",
+    "belief": "beliefs",
 }
-_WORDS = {"worked": "relation", "objectives": "module"}
+_WORDS = {"worked": "relation", "objectives": "module", "data_sheet": "document"}
 COMPUTED_FIGURES = (
     "film_stack",
     "grade_ladder",
@@ -80,6 +82,8 @@ def _known_names(bank: Bank) -> Mapping[str, Collection[str]]:
         "question": study,
         "figure": [*bank.figures, *COMPUTED_FIGURES],
         "worked": CATALOGUE,
+        "data_sheet": bank.data_sheets,
+        "belief": bank.beliefs,
     }
 
 

@@ -22,7 +22,7 @@ def sheet_shape(bank: Bank) -> Iterator[Problem]:
             message = "this sheet has no rows, so nothing of it is printed"
             yield entry.problem("error", "sheet-shape", message, "sheet", "rows")
         for place, row in enumerate(sheet.rows):
-            if len(row) != 2:
+            if len(row) != 2 and not (sheet.document and len(row) == 1):
                 cells = {0: "no cell", 1: "1 cell"}.get(len(row), f"{len(row)} cells")
                 message = f"this row has {cells}; a row of a sheet is a name and its value"
                 yield entry.problem(

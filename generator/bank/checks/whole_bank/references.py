@@ -17,6 +17,7 @@ def unknown_source(bank: Bank) -> Iterator[Problem]:
         bank.procedures.values(),
         bank.faults.values(),
         bank.tables.values(),
+        bank.beliefs.values(),
     )
     for entry in (entry for group in groups for entry in group):
         for place, tag in enumerate(entry.record.source):
