@@ -19,6 +19,7 @@ curing          the rule of thumb, holds, windows, lamps
 spraying        strokes, transfer, pressure, cups, colour and gloss
 health          masks, vapour over a day, noise
 solvent_records VOC and the logs
+faults          clear that is left, waits, the rim of a pad, the log of a month
 """
 
 from tests.questions.worked_apart import (
@@ -26,6 +27,7 @@ from tests.questions.worked_apart import (
     booth_air,
     climate,
     curing,
+    faults,
     film,
     health,
     mixing,
@@ -52,6 +54,7 @@ TOPICS = (
     spraying,
     health,
     solvent_records,
+    faults,
 )
 WORKED_APART: dict[str, Working] = {
     name: working for topic in TOPICS for name, working in topic.WORKED.items()
