@@ -40,14 +40,23 @@ def draw_solution(
     Each value is a function of (salt, form, item, name, attempt) alone. Where chance meets only
     taken draws, the first free one of the grid is given.
     """
-    spare: Solution | None = None
+    met: set[tuple[int, ...]] = set()
+    passed: list[Mapping[str, Value]] = []
     for attempt in range(MOST_ATTEMPTS):
-        values = drawn_values(item, salt, form, attempt)
+        places = _drawn_places(item, salt, form, attempt)
+        if places in met:
+            # it was refused or taken before, and would be again
+            continue
+        met.add(places)
+        values = _values_at(item, places)
+        if draw_of(values) in taken:
+            passed.append(values)
+            continue
         solution = solve(item, values, CATALOGUE)
         if isinstance(solution, Solution):
-            if draw_of(solution.values) not in taken:
-                return solution
-            spare = spare or solution
+            return solution
+    solved = (solve(item, values, CATALOGUE) for values in passed)
+    spare = next((solution for solution in solved if isinstance(solution, Solution)), None)
     if spare is None:
         raise NothingToDraw(f"{item.name}: no accepted values in {MOST_ATTEMPTS} attempts")
     return _first_free(item, taken) or spare
@@ -64,9 +73,20 @@ def _first_free(item: PreparedItem, taken: Collection[Draw]) -> Solution | None:
 
 def drawn_values(item: PreparedItem, salt: str, form: str, attempt: int) -> Mapping[str, Value]:
     """Return the values of an attempt, functions of (salt, form, item, name, attempt) alone."""
-    return {
-        name: grid[SeededRandom(salt, form, item.name, name, str(attempt)).below(len(grid))]
+    return _values_at(item, _drawn_places(item, salt, form, attempt))
+
+
+def _drawn_places(item: PreparedItem, salt: str, form: str, attempt: int) -> tuple[int, ...]:
+    """Return which value of each grid an attempt draws, counted from 0."""
+    return tuple(
+        SeededRandom(salt, form, item.name, name, str(attempt)).below(len(grid))
         for name, grid in item.grids.items()
+    )
+
+
+def _values_at(item: PreparedItem, places: tuple[int, ...]) -> Mapping[str, Value]:
+    return {
+        name: grid[place] for (name, grid), place in zip(item.grids.items(), places, strict=True)
     }
 
 
