@@ -51,8 +51,16 @@ def record_schemas() -> dict[str, str]:
     """Return the text of each schema file by its name, such as items.schema.json."""
     schemas = {name: _schema(kind) for name, kind in _FILES.items()}
     schemas |= {name: _schema(kind) for name, kind in _NAMED.items()}
-    schemas["items"] = _schema(dict[str, _ANY_ITEM])
+    schemas["items"] = _with_named_sheets(_schema(dict[str, _ANY_ITEM]))
     return {f"{name}.schema.json": _text(name, schema) for name, schema in sorted(schemas.items())}
+
+
+def _with_named_sheets(schema: dict[str, Any]) -> dict[str, Any]:
+    """Let an item name a whole document, which the reader puts in its place."""
+    for record in schema["$defs"].values():
+        if "stem" in record.get("properties", {}):
+            record["properties"]["sheet"]["anyOf"].append({"type": "string"})
+    return schema
 
 
 def _schema(kind: Any) -> dict[str, Any]:
