@@ -78,14 +78,15 @@ def walk(node: Node, path: Path) -> Iterator[Node]:
 
 def scalars(node: Node) -> Iterator[ScalarNode]:
     """Return every piece of text in a node, in the order it was written; names are left out."""
-    if isinstance(node, ScalarNode):
-        yield node
-    elif isinstance(node, ListNode):
-        for item in node.items:
-            yield from scalars(item)
-    elif isinstance(node, MappingNode):
-        for value in node.entries.values():
-            yield from scalars(value)
+    waiting = [node]
+    while waiting:
+        part = waiting.pop()
+        if isinstance(part, ScalarNode):
+            yield part
+        elif isinstance(part, ListNode):
+            waiting += reversed(part.items)
+        elif isinstance(part, MappingNode):
+            waiting += reversed(list(part.entries.values()))
 
 
 def place_of(node: Node, *path: str | int) -> Place:

@@ -28,7 +28,8 @@ while who whole whom whose why will with within without word work would wrong ye
 _SMALL = frozenset(_SMALL_WORDS.split())
 
 
-@lru_cache(maxsize=8192)
+# a bank of ten thousand items has some fifty thousand texts
+@lru_cache(maxsize=65536)
 def trade_words(text: str) -> frozenset[str]:
     """Return the words of a text that carry trade, cut to their stems; '98 %' is one word."""
     return frozenset(word for word, _ in _words(text))

@@ -7,11 +7,9 @@ from pathlib import Path
 from typing import NamedTuple
 
 from jinja2 import TemplateError
-from mkdocs.commands.build import build
 from mkdocs.config import load_config
 from mkdocs.config.defaults import MkDocsConfig
 from mkdocs.exceptions import Abort, BuildError, ConfigurationError
-from mkdocs.livereload import LiveReloadServer
 
 from generator.bank import Bank
 from generator.website.offline import ONE_FILE, BrokenScript, one_file
@@ -35,6 +33,8 @@ def build_into(
     bank         the bank of the course where it was read and found sound already; otherwise it is
                  read here, and what the rules refuse is not built
     """
+    from mkdocs.commands.build import build
+
     with _plain_refusals():
         config = _course_settings(config_file, target)
         config.plugins.on_startup(command="build", dirty=False)
@@ -110,6 +110,8 @@ def serve_folder(
     site: Path, place: tuple[str, int], watched: Iterable[Path], rebuild: Callable[[], None]
 ) -> None:
     """Serve a folder until stopped; call `rebuild` when a watched file changes, then reload."""
+    from mkdocs.livereload import LiveReloadServer
+
     host, port = place
     server = LiveReloadServer(
         builder=rebuild, host=host, port=port, root=str(site), polling_interval=LOOK

@@ -46,11 +46,11 @@ class ToldWords:
         self.texts = texts
         self.told = [told for place, text in enumerate(texts) for told in _told(place, text)]
         collected: list[set[str]] = [set() for _ in texts]
-        self._where: dict[str, list[int]] = defaultdict(list)
+        self._where: dict[str, set[int]] = defaultdict(set)
         for number, told in enumerate(self.told):
             collected[told.place] |= told.words
             for word in told.words:
-                self._where[word].append(number)
+                self._where[word].add(number)
         self.all_words = [frozenset(words) for words in collected]
         self._weight = weights(self.all_words)
 
@@ -67,13 +67,25 @@ class ToldWords:
         is never looked at; the commonest words are such words.
         """
         rare = sorted(worth, key=lambda word: (worth[word], word))
-        light = 0.0
-        while rare and light + worth[rare[0]] < least * _NEARLY:
-            light += worth[rare.pop(0)]
-        places = {number for word in rare for number in self._where.get(word, ())}
+        enough = least * _NEARLY
+        light, passed = 0.0, 0
+        while passed < len(rare) and light + worth[rare[passed]] < enough:
+            light += worth[rare[passed]]
+            passed += 1
+        rough: dict[int, float] = {}
+        for word in rare[passed:]:
+            for number in self._where.get(word, ()):
+                rough[number] = rough.get(number, 0.0) + worth[word]
+        for word in reversed(rare[:passed]):
+            for number in rough.keys() & self._where.get(word, set()):
+                rough[number] += worth[word]
+            # a text is given up as soon as all lighter words together would not do
+            light -= worth[word]
+            rough = {number: known for number, known in rough.items() if known + light >= enough}
         return {
             number: fsum(worth[word] for word in worth.keys() & self.told[number].words)
-            for number in sorted(places)
+            for number in sorted(rough)
+            if rough[number] >= enough
         }
 
 

@@ -5,13 +5,14 @@ from pathlib import Path
 from generator.questions import askables
 from generator.questions.giveaways import FILE, list_text
 from generator.workflows.checking.loading import sound_bank
-from generator.workflows.files import write_files
 from generator.workflows.project import Project
 from generator.workflows.refusals import Refused
 
 
 def write_giveaway_list(project: Project) -> Path | Refused:
     """Write the list again and return its path; what was cleared stays in it."""
+    from generator.workflows.files import write_files
+
     bank = sound_bank(project)
     if isinstance(bank, Refused):
         return bank

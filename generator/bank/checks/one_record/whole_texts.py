@@ -26,21 +26,22 @@ def whole_texts(bank: Bank) -> Iterator[Problem]:
 
 
 def _whole(name: str, node: Node) -> Iterator[Problem]:
-    if isinstance(node, ScalarNode):
-        yield from _text(name, node)
-    elif isinstance(node, ListNode):
+    if isinstance(node, ListNode):
         before: tuple[str, ...] = ()
         for entry in node.items:
             words = _plain_words(entry)
             if words and words == before and name != _ROWS_OF_TABLE:
                 yield said_twice_problem(entry.place, ", ".join(words))
             before = words
-            yield from _whole(name, entry)
+            yield from _text(name, entry) if isinstance(entry, ScalarNode) else _whole(name, entry)
     elif isinstance(node, MappingNode):
         is_table = "columns" in node.entries
         for key, value in node.entries.items():
             # rows of a table have a rule of their own
-            yield from _whole(_ROWS_OF_TABLE if is_table and key == "rows" else key, value)
+            inner = _ROWS_OF_TABLE if is_table and key == "rows" else key
+            yield from (
+                _text(inner, value) if isinstance(value, ScalarNode) else _whole(inner, value)
+            )
 
 
 def _text(name: str, text: ScalarNode) -> Iterator[Problem]:

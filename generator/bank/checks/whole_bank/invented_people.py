@@ -6,7 +6,7 @@ from typing import Any
 
 from generator.bank.bank import Bank, Entry
 from generator.bank.checks.rule import Rule
-from generator.bank.nodes import ListNode, MappingNode, Node, ScalarNode
+from generator.bank.nodes import ListNode, MappingNode, Node, ScalarNode, scalars
 from generator.diagnostics import Problem
 
 # the codes of README's own rosters, and what shops make of them
@@ -24,6 +24,9 @@ def roster_code(bank: Bank) -> Iterator[Problem]:
         tuple(bank.tables.values()),
     )
     for entry in (entry for group in groups for entry in group):
+        # the path to each text is worked out only where there is something to tell
+        if not any(_CODE.search(text.text) for text in scalars(entry.node)):
+            continue
         for path, text in _texts(entry.node, ()):
             if found := _CODE.search(text):
                 message = f"'{found[0]}' may be the code of somebody who gets this paper"
