@@ -61,10 +61,11 @@ def test_a_schema_is_itself_a_sound_schema(name: str) -> None:
 def test_a_schema_accepts_every_file_of_a_sound_bank(name: str, bank: Path) -> None:
     paths = sorted(bank.glob(FILES[name]))
     assert paths
+    rules = validator(name)
     found = [
         f"{path.name} {list(error.absolute_path)}: {error.message[:200]}"
         for path in paths
-        for error in validator(name).iter_errors(guessed(path))
+        for error in rules.iter_errors(guessed(path))
     ]
     assert found == []
 

@@ -17,12 +17,37 @@ from tests.website.small_course import small_course
 ROOT = Path(__file__).parents[2]
 THEME = ROOT / "site_theme"
 CHROMIUM = Path("/usr/bin/chromium")
+# Switched off by Playwright itself; a second list of features replaces the first.
+OFF_ALREADY = (
+    "AvoidUnnecessaryBeforeUnloadCheckSync",
+    "DestroyProfileOnBrowserClose",
+    "HttpsUpgrades",
+    "HttpsFirstBalancedModeAutoEnable",
+    "LensOverlay",
+    "MediaRouter",
+    "PaintHolding",
+    "ThirdPartyStoragePartitioning",
+    "AvoidCorsURLLoaderRestartOnRedirect",
+    "OptimizationHints",
+    "NetworkTimeServiceQuerying",
+    "AimEnabled",
+    "PreconnectToSearch",
+)
+# Lists that drop from an address bar nobody sees: two pages of the browser's own for each window,
+# and more work than the pages that are tested.
+ADDRESS_BAR = (
+    "WebUIOmniboxPopup",
+    "WebUIOmniboxAimPopup",
+    "WebUIOmniboxFullPopup",
+    "PreloadTopChromeWebUI",
+)
 ARGUMENTS = (
     "--no-sandbox",
     "--disable-gpu",
     "--disable-background-networking",
     "--disable-component-update",
     "--disable-sync",
+    f"--disable-features={','.join((*OFF_ALREADY, *ADDRESS_BAR))}",
 )
 
 

@@ -41,6 +41,12 @@ def follow(page: Page, name: str) -> None:
     page.get_by_role("navigation", name="Course").get_by_role("link", name=name).click()
 
 
+def turn_to(page: Page, name: str) -> None:
+    """Press a link of the bar and wait until the script has turned to its page."""
+    follow(page, name)
+    page.locator(".bar [aria-current=page]", has_text=name).wait_for()
+
+
 def test_it_opens_at_the_course_home_in_the_right_type(visit: Visit) -> None:
     page = visit.page
     assert page.locator(".one-page").count() == 1
@@ -54,7 +60,7 @@ def test_it_opens_at_the_course_home_in_the_right_type(visit: Visit) -> None:
 
 def test_a_link_shows_its_page_alone_and_back_returns(visit: Visit) -> None:
     page = visit.page
-    follow(page, "Lessons")
+    turn_to(page, "Lessons")
     assert page.locator("h1").all_inner_texts() == ["Lessons"]
     assert page.title() == "Lessons · Guidecoat"
     current = page.locator(".bar [aria-current=page]")
@@ -93,7 +99,7 @@ def test_a_question_is_marked_with_its_reason_and_kept(visit: Visit) -> None:
 
 def test_the_daily_check_asks_from_the_pages_inside(visit: Visit) -> None:
     page = visit.page
-    follow(page, "Today")
+    turn_to(page, "Today")
     begin(page)
     seen = set()
     while page.locator(".sitting").is_visible():
@@ -106,7 +112,7 @@ def test_the_daily_check_asks_from_the_pages_inside(visit: Visit) -> None:
 
 def test_search_finds_and_leads_to_the_place(visit: Visit) -> None:
     page = visit.page
-    follow(page, "Search")
+    turn_to(page, "Search")
     look_for(page, "boil")
     assert "Solvent popping" in titles(page)
     page.get_by_role("link", name="Solvent popping").first.click()
@@ -117,7 +123,7 @@ def test_search_finds_and_leads_to_the_place(visit: Visit) -> None:
 
 def test_the_skip_link_leads_to_the_text_and_not_to_another_page(visit: Visit) -> None:
     page = visit.page
-    follow(page, "Cautions")
+    turn_to(page, "Cautions")
     page.evaluate("document.querySelector('.skip').focus()")
     page.keyboard.press("Enter")
     page.wait_for_function("() => document.activeElement.id === 'main'")

@@ -8,7 +8,7 @@ import pytest
 from playwright.sync_api import Browser, Page
 
 from tests.browser.conftest import Visit
-from tests.browser.test_every_page import AXE, TEMPLATES, violations, visited
+from tests.browser.test_every_page import ALONE, TEMPLATES, read_rules, violations, visited
 from tests.some import some
 
 NAMES = (*TEMPLATES, "search")
@@ -58,13 +58,14 @@ def open_folds(page: Page) -> None:
 def narrow(chromium: Browser, site_address: str) -> Iterator[Visit]:
     """Visit on the narrowest phone, with room for the rules file."""
     size = {"width": 320, "height": 640}
-    yield from visited(chromium, site_address, viewport=size, bypass_csp=True)
+    yield from visited(chromium, site_address, viewport=size, bypass_csp=True, **ALONE)
 
 
 @pytest.fixture
 def wide(chromium: Browser, site_address: str) -> Iterator[Visit]:
     """Visit on a desk screen."""
-    yield from visited(chromium, site_address, viewport={"width": 1280, "height": 900})
+    size = {"width": 1280, "height": 900}
+    yield from visited(chromium, site_address, viewport=size, **ALONE)
 
 
 @pytest.mark.parametrize("name", NAMES)
@@ -73,7 +74,8 @@ def test_text_of_twice_the_size_is_whole_on_phone_and_desk(
 ) -> None:
     """WCAG 2.2, 1.4.4; on the phone it is more than the criterion asks."""
     for width in (360, 1280):
-        for visit in visited(chromium, site_address, viewport={"width": width, "height": 800}):
+        size = {"width": width, "height": 800}
+        for visit in visited(chromium, site_address, viewport=size, **ALONE):
             page = visit.open(f"{name}.html")
             page.evaluate(LARGE)
             open_folds(page)
@@ -104,7 +106,7 @@ def test_every_target_has_room_for_a_finger(narrow: Visit, site_folder: Path) ->
     for path in some(sorted(site_folder.glob("*.html"))):
         page = narrow.open(path.name)
         open_folds(page)
-        page.add_script_tag(path=AXE)
+        read_rules(page)
         missed, held = page.evaluate(TARGETS)
         assert missed == [], path.name
         assert held > 5, path.name

@@ -1,17 +1,15 @@
 """Each variant of a question reads as if it stood on the page alone, and is marked alike."""
 
-from pathlib import Path
 from typing import Any
 
 from playwright.sync_api import Browser, Page
 
-from generator.website.context.course import Course, Variants
+from generator.website.context.course import Variants
 from generator.website.context.site_context import SiteContext
-from generator.website.gather import read_course
 from generator.website.questions.question_html import question_html
 from tests.browser.conftest import THEME, Visit
+from tests.real import real_course
 
-ROOT = Path(__file__).parents[2]
 EVERY = 6
 COMPARE = """
 ([shared, alone]) => {
@@ -42,29 +40,28 @@ COMPARE = """
 """
 
 
-def written(course: Course, variants: Variants) -> str:
+def written(desk: SiteContext, variants: Variants) -> str:
     """Write a question as its page does."""
-    desk = SiteContext(course, THEME)
     return question_html(variants, desk.draft("question_bank"), desk, "Question")
 
 
-def differing(page: Page, course: Course, variants: Variants) -> Any:
+def differing(page: Page, desk: SiteContext, variants: Variants) -> Any:
     """Return each variant that does not read as it does alone."""
-    alone = [written(course, (variant,)) for variant in variants]
-    return page.evaluate(COMPARE, [written(course, variants), alone])
+    alone = [written(desk, (variant,)) for variant in variants]
+    return page.evaluate(COMPARE, [written(desk, variants), alone])
 
 
 def test_variants_of_the_bank_read_as_they_do_alone(chromium: Browser, small_address: str) -> None:
-    course, _ = read_course(ROOT / "question_bank", ROOT / "course", ROOT / "site_theme")
-    assert course is not None
+    course = real_course()
+    desk = SiteContext(course, THEME)
     context = chromium.new_context()
     visit = Visit(context, small_address)
     page = visit.open("index.html")
     several = [v for items in course.questions.values() for v in items if len(v) > 1]
-    shapes = [v for v in several if '"whole"' in written(course, v)]
+    shapes = [v for v in several if '"whole"' in written(desk, v)]
     assert len(several) > 400 and shapes
     taken = [*several[::EVERY], *shapes]
-    wrong = {v[0]["id"]: found for v in taken if (found := differing(page, course, v))}
+    wrong = {v[0]["id"]: found for v in taken if (found := differing(page, desk, v))}
     assert wrong == {}
     assert visit.complaints == []
     context.close()
