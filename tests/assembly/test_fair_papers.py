@@ -35,8 +35,10 @@ def critical_cells(plan: Blueprint) -> Counter[str]:
     return found
 
 
-def test_there_are_eighteen_plans() -> None:
-    assert len(PLANS) == 18
+def test_every_module_that_is_taught_has_a_check_of_its_own() -> None:
+    taught = [module.module for module in shipped()[0].taught]
+    assert len(taught) == 18
+    assert {f"{module}_check" for module in taught} <= set(PLANS)
 
 
 @pytest.mark.parametrize("name", PLANS)

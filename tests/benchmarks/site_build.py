@@ -24,7 +24,7 @@ from generator.website.offline.kept_offline import content_prints  # noqa: E402
 from generator.website.preview import Preview, preview  # noqa: E402
 from tests.benchmarks.bench_build import plain_build, plain_project  # noqa: E402
 
-PLAIN_GOAL, STORE_GOAL, RATIO_GOAL, EDIT_GOAL = 150_000, 1_000_000, 1.5, 1.0
+PLAIN_GOAL, STORE_GOAL, RATIO_GOAL, EDIT_GOAL = 150_000, 83_000, 1.5, 1.0
 EDITED = "question_bank/items/film_build/convert_units.yml"
 PAGE, WORDS, NEW = (
     "film_build-questions.html",
@@ -47,7 +47,8 @@ def lines() -> Iterator[str]:
         pages = sorted(site.glob("*-questions*.html"), key=lambda path: path.stat().st_size)
         size = pages[-1].stat().st_size
         yield f"heaviest of {len(pages)} question pages {size:,} bytes (goal {PLAIN_GOAL:,})"
-        yield f"offline store {stored(site):,} bytes, gzip -9 (goal {STORE_GOAL:,})"
+        goal = STORE_GOAL * len(list(site.glob("*-questions.html")))
+        yield f"offline store {stored(site):,} bytes, gzip -9 (goal {goal:,})"
         yield from _edits(folder)
 
 

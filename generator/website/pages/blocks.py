@@ -111,7 +111,8 @@ def fault_html(name: str, draft: PageContext, desk: SiteContext) -> str | None:
     record = draft.course.faults.get(name)
     if record is None:
         return None
-    return desk.fill("blocks/fault.html", draft, name=name, record=record)
+    picture = draft.course.figures.get(f"fault_{name}", "")
+    return desk.fill("blocks/fault.html", draft, name=name, record=record, picture=picture)
 
 
 def table_html(name: str, draft: PageContext, desk: SiteContext) -> str | None:

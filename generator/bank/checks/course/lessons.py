@@ -130,9 +130,10 @@ def _unknown(
 
 
 def shown_figures(bank: Bank) -> set[str]:
-    """Return the names of the figures that lessons show."""
+    """Return the names of the figures that lessons and cards of faults show."""
     lines = (line for lesson in bank.lessons for line in lesson.text.splitlines())
-    return {m[2].strip() for line in lines if (m := _BLOCK.match(line)) and m[1] == "figure"}
+    asked = {m[2].strip() for line in lines if (m := _BLOCK.match(line)) and m[1] == "figure"}
+    return asked | {f"fault_{name}" for name in bank.faults} & set(bank.figures)
 
 
 RULES = (
