@@ -55,6 +55,17 @@ def test_adding_an_item(copy: Path) -> None:
     assert "As the last touch before spraying" in drawn.stdout
 
 
+def test_adding_a_made_up_document(copy: Path) -> None:
+    path = copy / "question_bank/data_sheets/chip_guard.yml"
+    path.write_text(code_of("Add a made-up document"), "utf-8")
+    item = code_of("Add an item").replace("kind: choice", "kind: choice\n  sheet: chip_guard")
+    append(copy / "question_bank/items/primers/spray_surfacer.yml", "\n" + item)
+    checked = run(copy, "check")
+    assert checked.returncode == 0, checked.stdout
+    drawn = run(copy, "draw", "primers/spray_surfacer/tack_last")
+    assert "15 min at 20 °C" in drawn.stdout
+
+
 def test_adding_a_procedure(copy: Path) -> None:
     path = copy / "question_bank/procedures/hang_up_respirator.yml"
     path.write_text(code_of("Add a procedure"), "utf-8")

@@ -20,6 +20,8 @@ COUNTS = {
     "procedures",
     "faults",
     "tables",
+    "data_sheets",
+    "beliefs",
     "figures",
     "lessons",
     "glossary",
