@@ -68,7 +68,9 @@ def test_only_a_byte_order_mark_or_other_line_ends_are_never_seen(judged: list[J
 
 def test_a_flipped_key_is_for_somebody_who_knows_the_trade(judged: list[Judged]) -> None:
     outcomes = {one.outcome for one in judged if one.damage.kind == "key flipped"}
-    assert outcomes == {"semantic"}
+    # the new key may be seen by its looks, at its own line; nothing else tells it
+    assert "semantic" in outcomes
+    assert outcomes <= {"semantic", "right line"}
 
 
 def test_the_copy_is_whole_again_after_the_damages(reused: Reused, judged: list[Judged]) -> None:

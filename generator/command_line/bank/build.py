@@ -1,7 +1,5 @@
 """`guidecoat build`."""
 
-import gc
-
 import click
 
 from generator.command_line.terminal import accepted, project_here
@@ -20,8 +18,6 @@ def build(single_file: bool) -> None:
     """
     from generator.workflows.building import build_course
 
-    # the command ends before rings of records would matter, and looking for them takes a tenth
-    gc.disable()
     project = project_here()
     built = accepted(build_course(project, single_file=single_file), project.read_line)
     click.echo(f"site/index.html and {built.pages - 1} more pages")

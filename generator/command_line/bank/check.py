@@ -1,6 +1,5 @@
 """`guidecoat check`."""
 
-import gc
 import sys
 from pathlib import Path
 
@@ -52,14 +51,7 @@ def check(
         from generator.workflows.checking import write_giveaway_list
 
         accepted(write_giveaway_list(project), project.read_line)
-    # nothing is thrown away on the way; to look for rings of records would take a tenth of the time
-    looked_for_rings = gc.isenabled()
-    gc.disable()
-    try:
-        problems, figures = _found(project, None if no_cache else cache_folder())
-    finally:
-        if looked_for_rings:
-            gc.enable()
+    problems, figures = _found(project, None if no_cache else cache_folder())
     shown = [p for p in problems if notes or p.severity != "note" or output_format == "json"]
     if output_format == "json":
         click.echo(as_json(problems, figures))
